@@ -1,0 +1,103 @@
+package pitchboard.measure;
+
+import java.math.BigInteger;
+
+/**
+ * A slope of one rise over one run, kept exact. Turns level, plumb and along-the-slope lengths into each other without
+ * rounding; becomes degrees only to be shown or held against a printed limit.
+ */
+public final class Pitch implements Quantity, Comparable<Pitch> {
+    private final Ratio slope;
+    /** 1 + slope², as {@code radicand / (denominator of slope)²}. */
+    private final BigInteger radicand;
+
+    private Pitch(Ratio slope) {
+        this.slope = slope;
+        BigInteger rise = slope.numerator();
+        BigInteger run = slope.denominator();
+        this.radicand = rise.multiply(rise).add(run.multiply(run));
+    }
+
+    /**
+     * @throws ArithmeticException when the run is zero or either has a square root in it
+     */
+    public static Pitch of(Length rise, Length run) {
+        return new Pitch(rise.over(run));
+    }
+
+    /** Rise divided by run. */
+    public Ratio slope() {
+        return slope;
+    }
+
+    /** The rise over a level distance. */
+    public Length riseOver(Length level) {
+        return level.times(slope);
+    }
+
+    /**
+     * The level distance in which the slope climbs this much.
+     *
+     * @throws ArithmeticException when the pitch is level
+     */
+    public Length levelFor(Length rise) {
+        return rise.times(slope.inverse());
+    }
+
+    /** The distance along the slope that covers a level distance: level / cos. */
+    public Length alongForLevel(Length level) {
+        return level.timesRoot(Ratio.of(BigInteger.ONE, slope.denominator()), radicand);
+    }
+
+    /** The level part of a distance along the slope, and the square depth under a plumb one: length × cos. */
+    public Length cosTimes(Length length) {
+        return length.timesRoot(Ratio.of(slope.denominator(), radicand), radicand);
+    }
+
+    /** The plumb part of a distance along the slope: length × sin. */
+    public Length sinTimes(Length length) {
+        return length.timesRoot(Ratio.of(slope.numerator(), radicand), radicand);
+    }
+
+    /** The plumb height of a band that is this deep square to the slope: depth / cos. */
+    public Length plumbForDepth(Length depth) {
+        return alongForLevel(depth);
+    }
+
+    /** The angle from level in degrees, rounded to a billionth so that every machine gives the same figure. */
+    public double degrees() {
+        double degrees = Math.atan2(slope.numerator().doubleValue(), slope.denominator().doubleValue()) * 180 / Math.PI;
+        return Math.rint(degrees * 1e9) / 1e9;
+    }
+
+    /**
+     * Held against a printed angle. Only 45 degrees has a rational tangent (Niven's theorem), so a tie anywhere else
+     * cannot happen and a billionth of a degree decides.
+     */
+    public int compareTo(Angle angle) {
+        if (angle.equals(Angle.degrees(45))) {
+            return slope.compareTo(Ratio.ONE);
+        }
+        return Double.compare(degrees(), angle.degrees().approx());
+    }
+
+    @Override
+    public int compareTo(Pitch other) {
+        return slope.compareTo(other.slope);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Pitch that && slope.equals(that.slope);
+    }
+
+    @Override
+    public int hashCode() {
+        return slope.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "pitch " + slope;
+    }
+}

@@ -1,0 +1,210 @@
+package pitchboard.measure;
+
+import java.math.BigInteger;
+
+/**
+ * An exact number without a unit, always in lowest terms with a positive denominator.
+ *
+ * <p>Small values live in two longs whose products cannot overflow; larger ones move to big integers by themselves.
+ */
+public final class Ratio implements Quantity, Comparable<Ratio> {
+    public static final Ratio ZERO = of(0);
+    public static final Ratio ONE = of(1);
+
+    /** Below this, a cross product of two values still fits a long. */
+    private static final long NARROW = 1L << 31;
+
+    /** Numerator and denominator of a narrow value; the denominator is 0 when the value is wide. */
+    private final long narrowNumerator;
+
+    private final long narrowDenominator;
+    /** Numerator and denominator of a wide value; both 0 when the value is narrow. */
+    private final BigInteger wideNumerator;
+
+    private final BigInteger wideDenominator;
+
+    private Ratio(long numerator, long denominator) {
+        this.narrowNumerator = numerator;
+        this.narrowDenominator = denominator;
+        this.wideNumerator = BigInteger.ZERO;
+        this.wideDenominator = BigInteger.ZERO;
+    }
+
+    private Ratio(BigInteger numerator, BigInteger denominator) {
+        this.narrowNumerator = 0;
+        this.narrowDenominator = 0;
+        this.wideNumerator = numerator;
+        this.wideDenominator = denominator;
+    }
+
+    public static Ratio of(long whole) {
+        return of(whole, 1);
+    }
+
+    /**
+     * @throws ArithmeticException when the denominator is zero
+     */
+    public static Ratio of(long numerator, long denominator) {
+        if (denominator == 0) {
+            throw new ArithmeticException("a ratio needs a denominator other than zero");
+        }
+        if (numerator == Long.MIN_VALUE || denominator == Long.MIN_VALUE) {
+            return of(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
+        }
+        long divisor = greatestCommonDivisor(Math.abs(numerator), Math.abs(denominator));
+        long sign = denominator < 0 ? -1 : 1;
+        long top = sign * (numerator / divisor);
+        long bottom = sign * (denominator / divisor);
+        return isNarrow(top, bottom)
+                ? new Ratio(top, bottom)
+                : new Ratio(BigInteger.valueOf(top), BigInteger.valueOf(bottom));
+    }
+
+    /**
+     * @throws ArithmeticException when the denominator is zero
+     */
+    public static Ratio of(BigInteger numerator, BigInteger denominator) {
+        if (denominator.signum() == 0) {
+            throw new ArithmeticException("a ratio needs a denominator other than zero");
+        }
+        BigInteger divisor = numerator.gcd(denominator);
+        BigInteger signed = denominator.signum() < 0 ? divisor.negate() : divisor;
+        BigInteger top = numerator.divide(signed);
+        BigInteger bottom = denominator.divide(signed);
+        if (top.bitLength() < 32 && bottom.bitLength() < 32 && isNarrow(top.longValue(), bottom.longValue())) {
+            return new Ratio(top.longValue(), bottom.longValue());
+        }
+        return new Ratio(top, bottom);
+    }
+
+    private static boolean isNarrow(long numerator, long denominator) {
+        return Math.abs(numerator) < NARROW && denominator < NARROW;
+    }
+
+    private static long greatestCommonDivisor(long a, long b) {
+        long x = a;
+        long y = b;
+        while (y != 0) {
+            long rest = x % y;
+            x = y;
+            y = rest;
+        }
+        return x;
+    }
+
+    private boolean isNarrow() {
+        return narrowDenominator != 0;
+    }
+
+    public BigInteger numerator() {
+        return isNarrow() ? BigInteger.valueOf(narrowNumerator) : wideNumerator;
+    }
+
+    /** Always positive. */
+    public BigInteger denominator() {
+        return isNarrow() ? BigInteger.valueOf(narrowDenominator) : wideDenominator;
+    }
+
+    public Ratio plus(Ratio other) {
+        if (isNarrow() && other.isNarrow()) {
+            return of(
+                    narrowNumerator * other.narrowDenominator + other.narrowNumerator * narrowDenominator,
+                    narrowDenominator * other.narrowDenominator);
+        }
+        return of(
+                numerator().multiply(other.denominator()).add(other.numerator().multiply(denominator())),
+                denominator().multiply(other.denominator()));
+    }
+
+    public Ratio minus(Ratio other) {
+        return plus(other.negated());
+    }
+
+    public Ratio times(Ratio other) {
+        if (isNarrow() && other.isNarrow()) {
+            return of(narrowNumerator * other.narrowNumerator, narrowDenominator * other.narrowDenominator);
+        }
+        return of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
+    }
+
+    public Ratio times(long factor) {
+        return times(of(factor));
+    }
+
+    /**
+     * @throws ArithmeticException when the divisor is zero
+     */
+    public Ratio dividedBy(Ratio divisor) {
+        return times(divisor.inverse());
+    }
+
+    /**
+     * @throws ArithmeticException when this is zero
+     */
+    public Ratio inverse() {
+        return isNarrow() ? of(narrowDenominator, narrowNumerator) : of(wideDenominator, wideNumerator);
+    }
+
+    public Ratio negated() {
+        return isNarrow()
+                ? new Ratio(-narrowNumerator, narrowDenominator)
+                : new Ratio(wideNumerator.negate(), wideDenominator);
+    }
+
+    public Ratio abs() {
+        return signum() < 0 ? negated() : this;
+    }
+
+    public int signum() {
+        return isNarrow() ? Long.signum(narrowNumerator) : wideNumerator.signum();
+    }
+
+    public boolean isZero() {
+        return signum() == 0;
+    }
+
+    public boolean isWhole() {
+        return isNarrow() ? narrowDenominator == 1 : wideDenominator.equals(BigInteger.ONE);
+    }
+
+    /** The largest whole number that is not above this. */
+    public BigInteger floor() {
+        return floorDivide(numerator(), denominator());
+    }
+
+    static BigInteger floorDivide(BigInteger numerator, BigInteger positiveDenominator) {
+        BigInteger[] parts = numerator.divideAndRemainder(positiveDenominator);
+        return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
+    }
+
+    /** The nearest double, for drawing and for figures that are shown rounded. */
+    public double approx() {
+        return isNarrow()
+                ? (double) narrowNumerator / narrowDenominator
+                : wideNumerator.doubleValue() / wideDenominator.doubleValue();
+    }
+
+    @Override
+    public int compareTo(Ratio other) {
+        if (isNarrow() && other.isNarrow()) {
+            return Long.compare(narrowNumerator * other.narrowDenominator, other.narrowNumerator * narrowDenominator);
+        }
+        return numerator().multiply(other.denominator()).compareTo(other.numerator().multiply(denominator()));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Ratio that && compareTo(that) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * numerator().hashCode() + denominator().hashCode();
+    }
+
+    /** For people who debug: {@code 7/8}, {@code 12}. */
+    @Override
+    public String toString() {
+        return isWhole() ? numerator().toString() : numerator() + "/" + denominator();
+    }
+}

@@ -1,0 +1,7 @@
+package pitchboard.site;
+
+/** What is beside the flight. */
+public enum Side {
+    OPEN,
+    WALL
+}

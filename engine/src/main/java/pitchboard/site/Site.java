@@ -1,0 +1,49 @@
+package pitchboard.site;
+
+import java.util.List;
+import java.util.Optional;
+import pitchboard.measure.Length;
+
+/**
+ * Everything measured on site.
+ *
+ * @param rise between the surfaces that are there now
+ * @param upperFinish thickness still to come on the upper surface
+ * @param lowerFinish thickness still to come where the foot stands
+ * @param runAvailable level space from the header's face outward that the flight may take; empty when free
+ * @param overheads what is above the flight; empty when nothing is, see {@code overheadChecked}
+ * @param overheadChecked whether somebody looked up: without it an empty list proves no headroom
+ * @param leftSide seen by someone climbing
+ * @param setting indoors or out
+ * @param lit whether there is or will be a light at the stair, and a switch for it; empty when nobody said
+ */
+public record Site(
+        Rise rise,
+        Length upperFinish,
+        Length lowerFinish,
+        Optional<Measured> runAvailable,
+        List<Overhead> overheads,
+        boolean overheadChecked,
+        HeadSupport head,
+        FootSurface foot,
+        Side leftSide,
+        Side rightSide,
+        Setting setting,
+        Landing top,
+        Landing bottom,
+        Optional<Boolean> lit) {
+    public Site {
+        overheads = List.copyOf(overheads);
+    }
+
+    /** Where the stair is. */
+    public enum Setting {
+        INDOORS,
+        OUTDOORS
+    }
+
+    /** Total rise between the finished surfaces when the foot lands this far, level, from the header's face. */
+    public Length totalRise(Length distanceFromHead) {
+        return rise.at(distanceFromHead).plus(upperFinish).minus(lowerFinish);
+    }
+}
