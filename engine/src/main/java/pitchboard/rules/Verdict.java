@@ -1,0 +1,42 @@
+package pitchboard.rules;
+
+import java.util.function.Function;
+import pitchboard.measure.Quantity;
+
+/** What a rule says of a stair. Four answers, never a yes or no. */
+public sealed interface Verdict {
+    record Pass(Quantity measured, Limit limit) implements Verdict {}
+
+    /**
+     * @param remedy what to do next, in the imperative
+     */
+    record Fail(Quantity measured, Limit limit, Place where, String remedy) implements Verdict {}
+
+    /**
+     * @param because a whole reason, such as {@code the flight has only 3 risers}
+     */
+    record DoesNotApply(String because) implements Verdict {}
+
+    /**
+     * @param missing what to measure, decide or look at, in the imperative
+     */
+    record CannotTell(String missing) implements Verdict {}
+
+    /** One answer for each case; a new case breaks every caller until it is handled. */
+    default <T> T match(
+            Function<Pass, T> pass,
+            Function<Fail, T> fail,
+            Function<DoesNotApply, T> doesNotApply,
+            Function<CannotTell, T> cannotTell) {
+        if (this instanceof Pass p) {
+            return pass.apply(p);
+        }
+        if (this instanceof Fail f) {
+            return fail.apply(f);
+        }
+        if (this instanceof DoesNotApply d) {
+            return doesNotApply.apply(d);
+        }
+        return cannotTell.apply((CannotTell) this);
+    }
+}
