@@ -97,6 +97,8 @@ public final class Length implements Quantity, Comparable<Length> {
     }
 
     /**
+     * The number of inches.
+     *
      * @throws ArithmeticException when this has a square root in it
      */
     public Ratio inInches() {
@@ -104,6 +106,8 @@ public final class Length implements Quantity, Comparable<Length> {
     }
 
     /**
+     * The number of millimetres.
+     *
      * @throws ArithmeticException when this has a square root in it
      */
     public Ratio inMm() {

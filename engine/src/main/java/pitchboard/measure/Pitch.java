@@ -19,6 +19,8 @@ public final class Pitch implements Quantity, Comparable<Pitch> {
     }
 
     /**
+     * The slope that climbs {@code rise} over {@code run}.
+     *
      * @throws ArithmeticException when the run is zero or either has a square root in it
      */
     public static Pitch of(Length rise, Length run) {
@@ -66,7 +68,8 @@ public final class Pitch implements Quantity, Comparable<Pitch> {
 
     /** The angle from level in degrees, rounded to a billionth so that every machine gives the same figure. */
     public double degrees() {
-        double degrees = Math.atan2(slope.numerator().doubleValue(), slope.denominator().doubleValue()) * 180 / Math.PI;
+        double degrees =
+                Math.atan2(slope.numerator().doubleValue(), slope.denominator().doubleValue()) * 180 / Math.PI;
         return Math.rint(degrees * 1e9) / 1e9;
     }
 

@@ -42,6 +42,8 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     }
 
     /**
+     * The quotient of two whole numbers, reduced.
+     *
      * @throws ArithmeticException when the denominator is zero
      */
     public static Ratio of(long numerator, long denominator) {
@@ -61,6 +63,8 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     }
 
     /**
+     * The quotient of two whole numbers of any size, reduced.
+     *
      * @throws ArithmeticException when the denominator is zero
      */
     public static Ratio of(BigInteger numerator, BigInteger denominator) {
@@ -132,6 +136,8 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     }
 
     /**
+     * The exact quotient.
+     *
      * @throws ArithmeticException when the divisor is zero
      */
     public Ratio dividedBy(Ratio divisor) {
@@ -139,6 +145,8 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     }
 
     /**
+     * One divided by this.
+     *
      * @throws ArithmeticException when this is zero
      */
     public Ratio inverse() {
@@ -189,7 +197,9 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
         if (isNarrow() && other.isNarrow()) {
             return Long.compare(narrowNumerator * other.narrowDenominator, other.narrowNumerator * narrowDenominator);
         }
-        return numerator().multiply(other.denominator()).compareTo(other.numerator().multiply(denominator()));
+        return numerator()
+                .multiply(other.denominator())
+                .compareTo(other.numerator().multiply(denominator()));
     }
 
     @Override

@@ -127,7 +127,9 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) {
     }
 
     double approx() {
-        return isRational() ? rational.approx() : rational.approx() + coefficient.approx() * Math.sqrt(radicand.doubleValue());
+        return isRational()
+                ? rational.approx()
+                : rational.approx() + coefficient.approx() * Math.sqrt(radicand.doubleValue());
     }
 
     @Override

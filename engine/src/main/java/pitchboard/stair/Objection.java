@@ -12,5 +12,4 @@ import pitchboard.measure.Quantity;
  * @param citation who sets the limit
  * @param change what would make it fit, in the imperative: {@code add a riser}
  */
-public record Objection(
-        String id, String what, Quantity measured, Quantity limit, String citation, String change) {}
+public record Objection(String id, String what, Quantity measured, Quantity limit, String citation, String change) {}
