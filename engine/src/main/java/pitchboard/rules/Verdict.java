@@ -8,16 +8,22 @@ public sealed interface Verdict {
     record Pass(Quantity measured, Limit limit) implements Verdict {}
 
     /**
+     * The stair breaks the rule.
+     *
      * @param remedy what to do next, in the imperative
      */
     record Fail(Quantity measured, Limit limit, Place where, String remedy) implements Verdict {}
 
     /**
+     * The rule says nothing about this stair.
+     *
      * @param because a whole reason, such as {@code the flight has only 3 risers}
      */
     record DoesNotApply(String because) implements Verdict {}
 
     /**
+     * Not enough is known.
+     *
      * @param missing what to measure, decide or look at, in the imperative
      */
     record CannotTell(String missing) implements Verdict {}
