@@ -15,4 +15,9 @@ public record Wishes(
         Optional<Integer> risers, Optional<Length> run, Optional<Length> targetRise, Optional<Length> targetRun) {
     public static final Wishes NONE =
             new Wishes(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** Whether the number of risers or the run was fixed. */
+    public boolean fixesSomething() {
+        return risers.isPresent() || run.isPresent();
+    }
 }

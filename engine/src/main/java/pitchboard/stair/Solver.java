@@ -1,0 +1,92 @@
+package pitchboard.stair;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import pitchboard.brief.Brief;
+import pitchboard.brief.Wishes;
+import pitchboard.site.Site;
+
+/** Tries every number of risers with every run on the list, and ranks what is left. */
+public final class Solver {
+    private final Site site;
+    private final Brief brief;
+    private final Gate code;
+    private final Gate wood = new Buildable();
+
+    private Solver(Site site, Brief brief, Gate code) {
+        this.site = site;
+        this.brief = brief;
+        this.code = code;
+    }
+
+    /**
+     * Every stair worth speaking of.
+     *
+     * @param code what the rulebook says of a candidate
+     */
+    public static Choices choices(Site site, Brief brief, Gate code) {
+        return new Solver(site, brief, code).solve();
+    }
+
+    private Choices solve() {
+        List<Option> all = Candidates.of(site, brief).map(this::judged).toList();
+        Ranking ranking = new Ranking(brief.wishes());
+        List<Option> good =
+                all.stream().filter(Option::isAllowed).sorted(ranking).toList();
+        List<Option> asWished = good.stream().filter(this::meetsWishes).toList();
+        List<Option> others =
+                good.stream().filter(option -> !meetsWishes(option)).toList();
+        return new Choices(asWished, others, nearMisses(all), chosen(asWished, all, ranking));
+    }
+
+    private Option judged(Stair stair) {
+        List<Objection> against = new ArrayList<>(wood.objections(stair));
+        against.addAll(code.objections(stair));
+        return new Option(stair, against);
+    }
+
+    private boolean meetsWishes(Option option) {
+        Wishes wishes = brief.wishes();
+        Flight flight = option.stair().flight();
+        return wishes.risers().map(risers -> risers == flight.risers()).orElse(true)
+                && wishes.run().map(run -> run.equals(flight.run())).orElse(true);
+    }
+
+    private Optional<Option> chosen(List<Option> asWished, List<Option> all, Ranking ranking) {
+        if (!asWished.isEmpty()) {
+            return Optional.of(asWished.get(0));
+        }
+        if (!brief.wishes().fixesSomething()) {
+            return Optional.empty();
+        }
+        return all.stream()
+                .filter(this::meetsWishes)
+                .filter(option -> wood.objections(option.stair()).isEmpty())
+                .min(ranking.afterFewestObjections());
+    }
+
+    private static List<Option> nearMisses(List<Option> all) {
+        int fewest = all.stream()
+                .filter(option -> !option.isAllowed())
+                .mapToInt(option -> option.objections().size())
+                .min()
+                .orElse(0);
+        Map<String, Option> nearest = new LinkedHashMap<>();
+        Stream<Option> near = all.stream()
+                .filter(option -> !option.isAllowed() && option.objections().size() == fewest);
+        near.forEach(option -> nearest.merge(
+                kinds(option), option, (old, other) -> other.worstMiss() < old.worstMiss() ? other : old));
+        return nearest.values().stream()
+                .sorted((a, b) -> Double.compare(a.worstMiss(), b.worstMiss()))
+                .toList();
+    }
+
+    private static String kinds(Option option) {
+        return option.objections().stream().map(Objection::id).sorted().collect(Collectors.joining(" "));
+    }
+}
