@@ -44,6 +44,17 @@ public final class Length implements Quantity, Comparable<Length> {
         return new Length(Surd.of(millimetres.times(UNITS_PER_MM)));
     }
 
+    /** The diagonal of a box with these rational sides: the root of the sum of their squares. */
+    public static Length diagonal(Length... sides) {
+        Ratio squares = Ratio.ZERO;
+        for (Length side : sides) {
+            squares = squares.plus(side.rationalUnits().times(side.rationalUnits()));
+        }
+        BigInteger below = squares.denominator();
+        return new Length(Surd.of(
+                Ratio.ZERO, Ratio.of(BigInteger.ONE, below), squares.numerator().multiply(below)));
+    }
+
     public Length plus(Length other) {
         return new Length(units.plus(other.units));
     }

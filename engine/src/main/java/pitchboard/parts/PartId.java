@@ -1,0 +1,12 @@
+package pitchboard.parts;
+
+/** The short mark pencilled on a piece, such as {@code S}. Drawings, lists and findings point to pieces by it. */
+public record PartId(String mark) {
+    public static final PartId STRINGER = new PartId("S");
+    public static final PartId PITCH_BOARD = new PartId("P");
+    public static final PartId TREAD = new PartId("T");
+    public static final PartId RISER = new PartId("R");
+    public static final PartId TOP_RISER = new PartId("RT");
+    public static final PartId HEAD_BOARD = new PartId("H");
+    public static final PartId FOOT_BOARD = new PartId("F");
+}
