@@ -134,24 +134,30 @@ public final class Length implements Quantity, Comparable<Length> {
 
     /** The nearest line of the tape; a length half way between two lines goes away from zero. */
     public Length rounded(Graduation graduation) {
+        return rounded(graduation.step());
+    }
+
+    /** The nearest multiple of a rational step; half a step goes away from zero. */
+    Length rounded(Length step) {
         if (signum() < 0) {
-            return negated().rounded(graduation).negated();
+            return negated().rounded(step).negated();
         }
-        return plus(graduation.step().dividedBy(2)).roundedDown(graduation);
+        return plus(step.dividedBy(2)).roundedDown(step);
     }
 
     /** The last line of the tape that is not above this. */
     public Length roundedDown(Graduation graduation) {
-        return graduation.step().times(Ratio.of(lines(graduation), BigInteger.ONE));
+        return roundedDown(graduation.step());
+    }
+
+    private Length roundedDown(Length step) {
+        BigInteger steps = units.times(step.rationalUnits().inverse()).floor();
+        return step.times(Ratio.of(steps, BigInteger.ONE));
     }
 
     /** The first line of the tape that is not below this. */
     public Length roundedUp(Graduation graduation) {
         return negated().roundedDown(graduation).negated();
-    }
-
-    private BigInteger lines(Graduation graduation) {
-        return units.times(graduation.step().rationalUnits().inverse()).floor();
     }
 
     /** How many whole times the other, positive and rational, length fits into this; negative when this is. */

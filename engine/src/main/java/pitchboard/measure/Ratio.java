@@ -10,6 +10,7 @@ import java.math.BigInteger;
 public final class Ratio implements Quantity, Comparable<Ratio> {
     public static final Ratio ZERO = of(0);
     public static final Ratio ONE = of(1);
+    private static final Ratio HALF = of(1, 2);
 
     /** Below this, a cross product of two values still fits a long. */
     private static final long NARROW = 1L << 31;
@@ -178,6 +179,12 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     /** The largest whole number that is not above this. */
     public BigInteger floor() {
         return floorDivide(numerator(), denominator());
+    }
+
+    /** The nearest whole number; a half goes away from zero. */
+    public BigInteger nearest() {
+        BigInteger nearest = abs().plus(HALF).floor();
+        return signum() < 0 ? nearest.negate() : nearest;
     }
 
     static BigInteger floorDivide(BigInteger numerator, BigInteger positiveDenominator) {

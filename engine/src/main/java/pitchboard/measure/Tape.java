@@ -16,6 +16,14 @@ public record Tape(Units units, Graduation graduation) {
         MILLIMETRES
     }
 
+    /** How what is on the tape is lettered. */
+    public enum Style {
+        /** What any keyboard has: {@code 8'-9 3/4"}. */
+        PLAIN,
+        /** Primes, and a fraction stroke so that a typesetter can stack the fraction: {@code 8′-9 3⁄4″}. */
+        PRINTED
+    }
+
     public Tape {
         if (graduation.isOfTheInch() != (units == Units.INCHES)) {
             throw new IllegalArgumentException("a tape in " + units + " has no graduation of " + graduation);
