@@ -1,0 +1,91 @@
+package pitchboard.architecture;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Who may use whom. The list of each package is closed: what it does not name, the package may not use.
+ *
+ * <p>A row names a module, a package below the root, and the packages it may use. {@code engine} stands for every
+ * package of the engine. A package written {@code name..} includes those below it, and they may use each other.
+ */
+record House(String root, List<Row> rows) {
+    /** Read from the ground up: every package uses only packages above it in this table. */
+    static final House PITCHBOARD = of("pitchboard", """
+            engine    | measure     | nothing
+            engine    | source      | measure
+            engine    | plane       | measure
+            engine    | site        | measure
+            engine    | brief       | measure, site
+            engine    | stair       | measure, source, plane, site, brief
+            engine    | rules       | measure, source, site, brief, stair
+            engine    | rules.kinds | measure, source, site, brief, stair, rules
+            engine    | rules.books | measure, source, site, brief, stair, rules, rules.kinds
+            engine    | parts       | measure, source, plane, site, brief, stair
+            engine    | sheet       | measure, source, plane, site, brief, stair, rules, parts
+            engine    | intake      | measure, source, site, brief, rules
+            engine    | job         | measure, source, plane, site, brief, stair, rules, rules.kinds, parts, sheet
+            documents | documents.. | engine
+            store     | store..     | engine
+            app       | app..       | engine, documents.., store..
+            cli       | cli..       | engine, app..
+            """);
+
+    /** One line of the table. */
+    record Row(String module, String name, List<String> uses) {
+        boolean covers(String packageName) {
+            if (!name.endsWith("..")) {
+                return name.equals(packageName);
+            }
+            String top = name.substring(0, name.length() - 2);
+            return packageName.equals(top) || packageName.startsWith(top + ".");
+        }
+    }
+
+    static House of(String root, String table) {
+        return new House(root, table.lines().map(House::row).toList());
+    }
+
+    private static Row row(String line) {
+        List<String> cells = Stream.of(line.split("\\|")).map(String::strip).toList();
+        List<String> uses = cells.get(2).equals("nothing")
+                ? List.of()
+                : List.of(cells.get(2).split(", *"));
+        return new Row(cells.get(0), cells.get(1), uses);
+    }
+
+    Optional<Row> findRow(String fullPackageName) {
+        if (!fullPackageName.startsWith(root + ".")) {
+            return Optional.empty();
+        }
+        String name = fullPackageName.substring(root.length() + 1);
+        return rows.stream().filter(row -> row.covers(name)).findFirst();
+    }
+
+    boolean allows(Row user, Row used) {
+        return user.equals(used)
+                || user.uses().contains(used.name())
+                || (user.uses().contains("engine") && used.module().equals("engine"));
+    }
+
+    boolean isOwn(String fullPackageName) {
+        return fullPackageName.equals(root) || fullPackageName.startsWith(root + ".");
+    }
+
+    boolean isEngine(String fullPackageName) {
+        return findRow(fullPackageName)
+                .filter(row -> row.module().equals("engine"))
+                .isPresent();
+    }
+
+    /** The table as a page shows it. */
+    String asMarkdown() {
+        StringBuilder page = new StringBuilder("| Module | Package | May use |\n|---|---|---|\n");
+        for (Row row : rows) {
+            String uses = row.uses().isEmpty() ? "nothing" : String.join(", ", row.uses());
+            page.append("| %s | `%s` | %s |\n".formatted(row.module(), row.name(), uses));
+        }
+        return page.toString();
+    }
+}

@@ -1,0 +1,2 @@
+/** Breaks the purity of an engine package, once in every method. */
+package planted.measure;

@@ -1,0 +1,2 @@
+/** Makes a circle with the package it uses. */
+package planted.parts;

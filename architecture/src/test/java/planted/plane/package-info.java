@@ -1,0 +1,2 @@
+/** Uses a package that its row does not name. */
+package planted.plane;

@@ -1,0 +1,2 @@
+/** Breaks nothing. */
+package planted.site;

@@ -1,0 +1,4 @@
+package planted.stranger;
+
+/** Is nowhere in the table. */
+public record Unlisted(int count) {}

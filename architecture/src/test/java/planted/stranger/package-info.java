@@ -1,0 +1,2 @@
+/** Stands in no table. */
+package planted.stranger;
