@@ -8,6 +8,8 @@ public sealed interface TapeReading {
     record Read(Length length) implements TapeReading {}
 
     /**
+     * The text is no length.
+     *
      * @param column where the trouble starts, counted from 1
      * @param found the words that stand there; empty when the text ends too early
      * @param expected what would be right there, as a phrase
