@@ -8,6 +8,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -49,8 +50,8 @@ final class BuildTest {
                 .orElse("none");
     }
 
-    private static TreeSet<String> librariesUsedBy(JavaClass user) {
-        TreeSet<String> used = new TreeSet<>();
+    private static Set<String> librariesUsedBy(JavaClass user) {
+        Set<String> used = new TreeSet<>();
         Stream<JavaClass> targets = user.getDirectDependenciesFromSelf().stream()
                 .map(dependency -> dependency.getTargetClass().getBaseComponentType());
         targets.filter(target -> !target.isPrimitive())
