@@ -37,12 +37,6 @@ final class BuildTest {
         });
     }
 
-    /** Maven 3.8 reads only the first line. */
-    @Test
-    void java_options_for_maven_are_on_one_line() {
-        assertThat(Project.text(Project.ROOT.resolve(".mvn/jvm.config"))).hasLineCount(1);
-    }
-
     private static String moduleOf(JavaClass user) {
         return House.PITCHBOARD
                 .findRow(user.getPackageName())
