@@ -14,10 +14,9 @@ final class Fraction {
     private static final double RAISED = 0.285;
 
     private static final double LOWERED = -0.07;
-    /** How far the slash runs under the figures beside it, and a fraction under the space before it. */
-    private static final double TUCK = 0.035;
-
-    private static final double AFTER_SPACE = 0.12;
+    /** Clear space on either side of the slash, which leans over its own edges. */
+    private static final double BESIDE_SLASH = 0.05;
+    /** How far a fraction moves back into the space before it. */    private static final double INTO_SPACE = 0.14;
 
     private Fraction() {}
 
@@ -44,15 +43,15 @@ final class Fraction {
     /** Adds the three runs and returns where the pen stands after them. */
     static double set(String above, String below, double pen, double em, Face face, List<Run> runs) {
         double small = em * SCALE;
-        double at = pen - (endsWithSpace(runs) ? em * AFTER_SPACE : 0);
+        double at = pen - (endsWithSpace(runs) ? em * INTO_SPACE : 0);
         // Because small figures of the same weight would look pale beside the large ones.
         Face heavier = Face.BOLD;
         double aboveWidth = small * Alphabet.width(above, heavier);
         runs.add(new Run(above, at, em * RAISED, small, heavier, aboveWidth));
-        double slashAt = at + aboveWidth - em * TUCK;
+        double slashAt = at + aboveWidth + em * BESIDE_SLASH;
         double slashWidth = em * Alphabet.width(String.valueOf(SLASH), face);
         runs.add(new Run(String.valueOf(SLASH), slashAt, 0, em, face, slashWidth));
-        double belowAt = slashAt + slashWidth - em * TUCK;
+        double belowAt = slashAt + slashWidth + em * BESIDE_SLASH;
         double belowWidth = small * Alphabet.width(below, heavier);
         runs.add(new Run(below, belowAt, em * LOWERED, small, heavier, belowWidth));
         return belowAt + belowWidth + em * 0.02;
