@@ -12,6 +12,7 @@ import pitchboard.sheet.Spot;
 /** Copies the marks of one page out as PDF operators, in millimetres from the bottom left corner. */
 final class PdfContent {
     /** How far the handles of a cubic curve lie from its ends, for an arc: 4/3 tan(sweep/4), in radii. */
+    private static final String HEX = "0123456789ABCDEF";
     private static final double HANDLE = 4.0 / 3;
 
     private final double pageHeight;
@@ -102,6 +103,11 @@ final class PdfContent {
         double radians = Math.toRadians(text.turn());
         double cos = Math.cos(radians);
         double sin = Math.sin(radians);
+        // Because raised and lowered figures would be read as loose ones.
+        boolean isPieced = text.runs().size() > 1;
+        if (isPieced) {
+            actually(text.reads());
+        }
         out.append("BT\n");
         for (Run run : text.runs()) {
             Spot at = text.at().toward(text.turn(), run.across()).toward(text.turn() + 90, run.up());
@@ -110,7 +116,18 @@ final class PdfContent {
             numbers(cos, sin, -sin, cos, at.x(), pageHeight - at.y()).append("Tm ");
             fonts.encode(run, out).append("Tj\n");
         }
-        out.append("ET\n");
+        out.append(isPieced ? "ET\nEMC\n" : "ET\n");
+    }
+
+    /** Says what the letters that follow read as. */
+    private void actually(String reads) {
+        out.append("/Span <</ActualText <FEFF");
+        for (int i = 0; i < reads.length(); i++) {
+            for (int shift = 12; shift >= 0; shift -= 4) {
+                out.append(HEX.charAt((reads.charAt(i) >> shift) & 15));
+            }
+        }
+        out.append(">>> BDC\n");
     }
 
     private StringBuilder spot(Spot spot) {
