@@ -1,0 +1,42 @@
+package pitchboard.sheet;
+
+/** A place on paper, in millimetres from the top left corner, y down; kept to a ten-thousandth of a millimetre. */
+public record Spot(double x, double y) {
+    /** Because the last bits of sines differ between machines, and the same sheet must be the same bytes everywhere. */
+    public Spot {
+        x = settled(x);
+        y = settled(y);
+    }
+
+    public static Spot of(double x, double y) {
+        return new Spot(x, y);
+    }
+
+    /** A number of millimetres or degrees as a settled mark keeps it: four decimals, never minus zero. */
+    public static double settled(double value) {
+        return Math.rint(value * 1e4) / 1e4 + 0.0;
+    }
+
+    public Spot shifted(double right, double down) {
+        return new Spot(x + right, y + down);
+    }
+
+    /** The spot this far away, in a direction given in degrees: 0 is right, 90 is up the page. */
+    public Spot toward(double degrees, double distance) {
+        double radians = Math.toRadians(degrees);
+        return new Spot(x + distance * Math.cos(radians), y - distance * Math.sin(radians));
+    }
+
+    /** The direction from here to there in degrees, over -180 to 180: 0 is right, 90 is up the page. */
+    public double directionTo(Spot other) {
+        return Math.toDegrees(Math.atan2(y - other.y, other.x - x));
+    }
+
+    public double distanceTo(Spot other) {
+        return Math.hypot(other.x - x, other.y - y);
+    }
+
+    public Spot midTo(Spot other) {
+        return new Spot((x + other.x) / 2, (y + other.y) / 2);
+    }
+}
