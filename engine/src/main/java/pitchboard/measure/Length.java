@@ -205,7 +205,7 @@ public final class Length implements Quantity, Comparable<Length> {
         return a.isAtLeast(b) ? a : b;
     }
 
-    /** Millimetres as the nearest double: the one-way door to drawing and strength. */
+    /** Millimetres as a near double: the one-way door to drawing and strength. */
     public double approxMm() {
         return units.approx() / 320;
     }

@@ -68,20 +68,23 @@ public final class Pitch implements Quantity, Comparable<Pitch> {
 
     /** The angle from level in degrees, rounded to a billionth so that every machine gives the same figure. */
     public double degrees() {
-        double degrees =
-                Math.atan2(slope.numerator().doubleValue(), slope.denominator().doubleValue()) * 180 / Math.PI;
-        return Math.rint(degrees * 1e9) / 1e9;
+        return billionthsOfADegree() / 1e9;
+    }
+
+    private long billionthsOfADegree() {
+        return (long) Math.rint(Math.atan(slope.approx()) * 180 / Math.PI * 1e9);
     }
 
     /**
-     * Held against a printed angle. Only 45 degrees has a rational tangent (Niven's theorem), so a tie anywhere else
-     * cannot happen and a billionth of a degree decides.
+     * Held against a printed angle. Of all whole and broken degrees only 0 and 45 have a rational tangent (Niven's
+     * theorem), so a tie anywhere else cannot happen and a billionth of a degree decides.
      */
     public int compareTo(Angle angle) {
-        if (angle.equals(Angle.degrees(45))) {
-            return slope.compareTo(Ratio.ONE);
+        Ratio tangent = angle.degrees().dividedBy(Ratio.of(45));
+        if (tangent.isWhole() && tangent.abs().compareTo(Ratio.ONE) <= 0) {
+            return slope.compareTo(tangent);
         }
-        return Double.compare(degrees(), angle.degrees().approx());
+        return Ratio.of(billionthsOfADegree(), 1_000_000_000).compareTo(angle.degrees());
     }
 
     @Override

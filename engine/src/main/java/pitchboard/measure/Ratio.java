@@ -10,6 +10,7 @@ import java.math.BigInteger;
 public final class Ratio implements Quantity, Comparable<Ratio> {
     public static final Ratio ZERO = of(0);
     public static final Ratio ONE = of(1);
+
     private static final Ratio HALF = of(1, 2);
 
     /** Below this, a cross product of two values still fits a long. */
@@ -194,9 +195,17 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
 
     /** The nearest double, for drawing and for figures that are shown rounded. */
     public double approx() {
-        return isNarrow()
-                ? (double) narrowNumerator / narrowDenominator
-                : wideNumerator.doubleValue() / wideDenominator.doubleValue();
+        return isNarrow() ? (double) narrowNumerator / narrowDenominator : approxOfWide();
+    }
+
+    /** Divides to 62 bits and keeps a last one for all that was cut off, so that the cast alone rounds. */
+    private double approxOfWide() {
+        BigInteger top = wideNumerator.abs();
+        int shift = 62 - top.bitLength() + wideDenominator.bitLength();
+        BigInteger[] parts = top.shiftLeft(Math.max(shift, 0))
+                .divideAndRemainder(wideDenominator.shiftLeft(Math.max(-shift, 0)));
+        long quotient = parts[0].longValue() | Math.abs(parts[1].signum());
+        return wideNumerator.signum() * Math.scalb((double) quotient, -shift);
     }
 
     @Override

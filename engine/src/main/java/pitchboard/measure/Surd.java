@@ -37,7 +37,7 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) {
             return other.plus(this);
         }
         Surd same = other.overRadicand(radicand);
-        return of(rational.plus(same.rational), coefficient.plus(same.coefficient), radicand);
+        return withParts(rational.plus(same.rational), coefficient.plus(same.coefficient));
     }
 
     Surd negated() {
@@ -45,7 +45,12 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) {
     }
 
     Surd times(Ratio factor) {
-        return of(rational.times(factor), coefficient.times(factor), radicand);
+        return withParts(rational.times(factor), coefficient.times(factor));
+    }
+
+    /** Over the same radicand, which is known to be no square. */
+    private Surd withParts(Ratio newRational, Ratio newCoefficient) {
+        return newCoefficient.isZero() ? of(newRational) : new Surd(newRational, newCoefficient, radicand);
     }
 
     /** The product with {@code factor * sqrt(otherRadicand)}. */
@@ -126,10 +131,9 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) {
         return Ratio.floorDivide(whole.add(rootFloor), below);
     }
 
+    /** A near double, and the same one for equal numbers over different radicands. */
     double approx() {
-        return isRational()
-                ? rational.approx()
-                : rational.approx() + coefficient.approx() * Math.sqrt(radicand.doubleValue());
+        return rational.approx() + coefficient.signum() * Math.sqrt(squareOfRoot().approx());
     }
 
     @Override

@@ -8,11 +8,11 @@ public sealed interface TapeReading {
     record Read(Length length) implements TapeReading {}
 
     /**
-     * The text is no length.
+     * Where the text stops being a length, and what would be right there.
      *
      * @param column where the trouble starts, counted from 1
      * @param found the words that stand there; empty when the text ends too early
-     * @param expected what would be right there, as a phrase
+     * @param expected as a phrase, with what to write instead when that is plain
      */
     record Unread(int column, String found, String expected) implements TapeReading {
         /** Place, trouble and remedy: {@code column 3: expected ... but found 17/16}. */
