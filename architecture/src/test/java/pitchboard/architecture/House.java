@@ -19,13 +19,18 @@ record House(String root, List<Row> rows) {
             engine    | site        | measure
             engine    | brief       | measure, site
             engine    | stair       | measure, source, plane, site, brief
-            engine    | rules       | measure, source, site, brief, stair
-            engine    | rules.kinds | measure, source, site, brief, stair, rules
+            engine    | rules       | measure, source, plane, site, brief, stair
+            engine    | rules.kinds | measure, source, plane, site, brief, stair, rules
             engine    | rules.books | measure, source, site, brief, stair, rules, rules.kinds
             engine    | parts       | measure, source, plane, site, brief, stair
-            engine    | sheet       | measure, source, plane, site, brief, stair, rules, parts
+            engine    | sheet       | measure, brief
+            engine    | sheet.type  | sheet
+            engine    | sheet.drafting | measure, plane, sheet, sheet.type
+            engine    | sheet.frame | measure, brief, sheet, sheet.type, sheet.drafting
+            engine    | sheet.table | sheet, sheet.type, sheet.drafting
+            engine    | sheet.papers | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
             engine    | intake      | measure, source, site, brief, rules
-            engine    | job         | measure, source, plane, site, brief, stair, rules, rules.kinds, parts, sheet
+            engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.frame, sheet.papers
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

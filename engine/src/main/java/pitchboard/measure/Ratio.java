@@ -202,8 +202,8 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     private double approxOfWide() {
         BigInteger top = wideNumerator.abs();
         int shift = 62 - top.bitLength() + wideDenominator.bitLength();
-        BigInteger[] parts = top.shiftLeft(Math.max(shift, 0))
-                .divideAndRemainder(wideDenominator.shiftLeft(Math.max(-shift, 0)));
+        BigInteger[] parts =
+                top.shiftLeft(Math.max(shift, 0)).divideAndRemainder(wideDenominator.shiftLeft(Math.max(-shift, 0)));
         long quotient = parts[0].longValue() | Math.abs(parts[1].signum());
         return wideNumerator.signum() * Math.scalb((double) quotient, -shift);
     }

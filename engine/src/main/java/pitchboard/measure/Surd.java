@@ -133,7 +133,8 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) {
 
     /** A near double, and the same one for equal numbers over different radicands. */
     double approx() {
-        return rational.approx() + coefficient.signum() * Math.sqrt(squareOfRoot().approx());
+        return rational.approx()
+                + coefficient.signum() * Math.sqrt(squareOfRoot().approx());
     }
 
     @Override

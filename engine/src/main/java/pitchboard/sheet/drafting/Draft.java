@@ -118,9 +118,8 @@ public final class Draft {
 
     /** The first of the texts that stands free and clear of lines; else the first that stands free; else the first. */
     public Mark.Text firstFree(List<Mark.Text> candidates) {
-        List<Mark.Text> free = candidates.stream()
-                .filter(text -> isFree(TextBox.of(text)))
-                .toList();
+        List<Mark.Text> free =
+                candidates.stream().filter(text -> isFree(TextBox.of(text))).toList();
         return free.stream()
                 .filter(text -> isClear(TextBox.of(text)))
                 .findFirst()

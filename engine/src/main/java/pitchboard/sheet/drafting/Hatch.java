@@ -92,8 +92,7 @@ public final class Hatch {
 
     private void stone(Spot spot, int kind) {
         if (kind == 4) {
-            pencil.outline(
-                    Pen.THIN, List.of(spot.toward(90, 0.7), spot.toward(210, 0.7), spot.toward(330, 0.7)));
+            pencil.outline(Pen.THIN, List.of(spot.toward(90, 0.7), spot.toward(210, 0.7), spot.toward(330, 0.7)));
         } else if (kind != 7) {
             pencil.dot(Fill.BLACK, spot, 0.13);
         }

@@ -98,9 +98,6 @@ public final class Notes {
         double back = tip.directionTo(from);
         pencil.fill(
                 Fill.BLACK,
-                List.of(
-                        tip,
-                        tip.toward(back - ARROW_HALF_ANGLE, ARROW),
-                        tip.toward(back + ARROW_HALF_ANGLE, ARROW)));
+                List.of(tip, tip.toward(back - ARROW_HALF_ANGLE, ARROW), tip.toward(back + ARROW_HALF_ANGLE, ARROW)));
     }
 }

@@ -19,8 +19,8 @@ public final class Alphabet {
 
     private static Map<Character, Integer> read(String table) {
         Map<Character, Integer> widths = new HashMap<>();
-        for (String row : table.split("\n")) {
-            String[] cells = row.split(" ");
+        for (String row : table.trim().split("\n", -1)) {
+            String[] cells = row.split(" ", -1);
             int first = Integer.parseInt(cells[0], 16);
             for (int i = 1; i < cells.length; i++) {
                 if (!cells[i].equals("-")) {
