@@ -1,0 +1,22 @@
+package pitchboard.sheet.papers;
+
+import java.util.List;
+import pitchboard.sheet.drafting.Draft;
+import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.table.Column;
+import pitchboard.sheet.table.Table;
+
+/** What can hurt, and who decides. */
+final class CautionSheet {
+    private CautionSheet() {}
+
+    static List<Draft> of(Subject subject, Frame frame) {
+        Table table =
+                Table.of(Column.rest(""), Column.left("where it comes from", 76).small());
+        for (Cautions.Group group : Cautions.groups(subject.stair())) {
+            table.heading(group.name());
+            group.cautions().forEach(caution -> table.row(caution.words(), caution.source()));
+        }
+        return table.over(page -> frame.draft(PartsSheet.pageId("cautions", page), "Cautions"));
+    }
+}

@@ -1,0 +1,203 @@
+package pitchboard.sheet.papers;
+
+import java.util.ArrayList;
+import java.util.List;
+import pitchboard.measure.Length;
+import pitchboard.measure.Ratio;
+import pitchboard.parts.PartId;
+import pitchboard.plane.Point;
+import pitchboard.sheet.Box;
+import pitchboard.sheet.Pen;
+import pitchboard.sheet.Spot;
+import pitchboard.sheet.drafting.AngleDimension;
+import pitchboard.sheet.drafting.Dimensions;
+import pitchboard.sheet.drafting.Draft;
+import pitchboard.sheet.drafting.Notes;
+import pitchboard.sheet.drafting.Pencil;
+import pitchboard.sheet.drafting.Scale;
+import pitchboard.sheet.drafting.Station;
+import pitchboard.sheet.drafting.View;
+import pitchboard.sheet.frame.Frame;
+import pitchboard.site.Overhead;
+import pitchboard.stair.Flight;
+import pitchboard.stair.Headroom;
+import pitchboard.stair.Stair;
+import pitchboard.stair.StringerShape;
+
+/** The stair from the side, with the sizes that place it. */
+final class ElevationSheet {
+    private static final double DIMENSIONS_LEFT = 16;
+    private static final double DIMENSIONS_RIGHT = 24;
+    private static final double DIMENSIONS_BELOW = 24;
+
+    private final Subject subject;
+    private final Stair stair;
+    private final Draft draft;
+    private final Pencil pencil;
+    private final View view;
+
+    private ElevationSheet(Subject subject, Frame frame) {
+        this.subject = subject;
+        this.stair = subject.stair();
+        this.draft = frame.draft("elevation", "Elevation");
+        this.pencil = draft.pencil();
+        this.view = fitted();
+    }
+
+    static List<Draft> of(Subject subject, Frame frame) {
+        ElevationSheet sheet = new ElevationSheet(subject, frame);
+        sheet.draw();
+        return List.of(sheet.draft.scaled(sheet.view.scale()));
+    }
+
+    private View fitted() {
+        Box room = draft.room();
+        Box clear =
+                room.withoutLeft(DIMENSIONS_LEFT).withoutRight(DIMENSIONS_RIGHT).withoutBottom(DIMENSIONS_BELOW);
+        return View.fitting(clear, extent(), Scale.of(subject.tape()));
+    }
+
+    private List<Point> extent() {
+        List<Point> points = new ArrayList<>(SidePicture.extent(stair));
+        stair.headroom().ifPresent(headroom -> points.add(underside(headroom)));
+        return points;
+    }
+
+    private static Point underside(Headroom headroom) {
+        return headroom.at().shifted(Length.ZERO, headroom.clear());
+    }
+
+    private void draw() {
+        double bottom =
+                new KeyFigures(subject).draw(pencil, draft.room().topLeft().shifted(0, 0));
+        new VerdictSummary(subject).draw(pencil, Spot.of(draft.room().left(), bottom + 7));
+        overheads();
+        new SidePicture(draft, view, stair).draw();
+        nosingLine();
+        heights();
+        lengths();
+        oneStep();
+        notes();
+    }
+
+    private Dimensions dimensions() {
+        return new Dimensions(pencil, subject::size);
+    }
+
+    /** What is overhead, and how much room it leaves at its tightest. */
+    private void overheads() {
+        for (Overhead overhead : stair.site().overheads()) {
+            Length y = overhead.underside().value().minus(stair.site().lowerFinish());
+            Length near = stair.headerFace().minus(overhead.from());
+            Length far = overhead.to().map(to -> stair.headerFace().minus(to)).orElse(near.minus(Length.inches(30)));
+            Spot left = view.at(Length.max(far, stair.nosing(1).x().minus(Length.inches(12))), y);
+            Spot right = view.at(near, y);
+            pencil.line(Pen.OUTLINE, left, right, right.shifted(0, -7));
+            pencil.line(Pen.GHOST, right.shifted(0, -7), left.shifted(0, -7));
+        }
+        stair.headroom()
+                .ifPresent(headroom -> dimensions()
+                        .plumb(view.at(headroom.at()).x(), view.plumb(headroom.at()), view.plumb(underside(headroom))));
+    }
+
+    /** The line through the nosings, drawn down to the surface, and the pitch where they meet. */
+    private void nosingLine() {
+        Point first = stair.nosing(1);
+        Point atGround = Point.of(first.x().minus(stair.run()), Length.ZERO);
+        Point last = stair.nosing(stair.treads());
+        pencil.line(Pen.CENTRE, view.at(atGround), view.at(last));
+        new AngleDimension(pencil)
+                .at(view.at(atGround), 0, stair.pitch().degrees(), 13, stair.pitch(), subject.words(stair.pitch()));
+    }
+
+    private void heights() {
+        double right = view.around(extent()).right();
+        Point foot = Point.of(stair.headerFace(), Length.ZERO);
+        Point floor = Point.of(stair.headerFace(), stair.flight().totalRise());
+        Station ground = Station.of(foot.y(), Spot.of(right, view.at(foot).y()));
+        Station top = Station.of(floor.y(), Spot.of(right, view.at(floor).y()));
+        dimensions().plumb(right + 12, ground, top);
+        pencil.line(Pen.THIN, view.at(foot), ground.at());
+    }
+
+    private void lengths() {
+        Flight flight = stair.flight();
+        double bottom = view.around(extent()).bottom();
+        Point nosing = stair.nosing(1);
+        Station front = Station.of(nosing.x(), Spot.of(view.at(nosing).x(), bottom));
+        Station cut = Station.of(
+                Length.ZERO, Spot.of(view.at(Length.ZERO, Length.ZERO).x(), bottom));
+        Station face = Station.of(
+                flight.totalRun(),
+                Spot.of(view.at(flight.totalRun(), Length.ZERO).x(), bottom));
+        pencil.line(
+                Pen.THIN,
+                view.at(
+                        stair.headerFace(),
+                        new StringerShape(stair).headBottom().y()),
+                face.at());
+        dimensions().level(bottom + 9, front, cut, face);
+        dimensions().level(bottom + 18, front, face);
+    }
+
+    /** One rise and one run, on the step in the middle. */
+    private void oneStep() {
+        if (stair.treads() < 2) {
+            return;
+        }
+        int step = Math.max(1, stair.treads() / 2);
+        Point lower = stair.nosing(step);
+        Point upper = stair.nosing(step + 1);
+        dimensions().plumb(view.at(lower).x() - 7, view.plumb(lower), view.plumb(upper));
+        dimensions().level(view.at(upper).y() - 7, view.level(lower), view.level(upper));
+    }
+
+    private void notes() {
+        Notes notes = new Notes(pencil, 52);
+        StringerShape shape = new StringerShape(stair);
+        Spot toeSide = view.at(shape.headBottom());
+        double below = view.at(Length.ZERO, Length.ZERO).y();
+        notes.onEdge(
+                view.at(bottomEdgeAt(Ratio.of(11, 20))),
+                corner(view.at(bottomEdgeAt(Ratio.of(11, 20))), 14, 12),
+                "**S** " + stair.brief().stringers().count() + " stringers, "
+                        + stair.brief().stringers().stock().name());
+        subject.side()
+                .headBoard()
+                .ifPresent(board -> notes.onArea(
+                        middle(view.at(board)),
+                        List.of(
+                                Spot.of(toeSide.x() - 16, Math.min(toeSide.y() + 14, below - 20)),
+                                Spot.of(toeSide.x() - 16, Math.min(toeSide.y() + 22, below - 12))),
+                        "**H** "
+                                + subject.findPart(PartId.HEAD_BOARD)
+                                        .orElseThrow()
+                                        .name()));
+        subject.side()
+                .footBoard()
+                .ifPresent(board -> notes.onArea(
+                        middle(view.at(board)),
+                        corner(middle(view.at(board)), 30, -16),
+                        "**F** "
+                                + subject.findPart(PartId.FOOT_BOARD)
+                                        .orElseThrow()
+                                        .name()));
+    }
+
+    private static List<Spot> corner(Spot from, double right, double down) {
+        return List.of(
+                from.shifted(right, down),
+                from.shifted(right * 1.4, down * 1.4),
+                from.shifted(right * 1.8, down * 0.7));
+    }
+
+    private Point bottomEdgeAt(Ratio share) {
+        Length x = stair.headerFace().times(share);
+        StringerShape shape = new StringerShape(stair);
+        return Point.of(x, Length.max(shape.bottomEdge(x), stair.seat()));
+    }
+
+    private static Spot middle(List<Spot> corners) {
+        return Box.around(corners).centre();
+    }
+}

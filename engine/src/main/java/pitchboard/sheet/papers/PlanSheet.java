@@ -1,0 +1,217 @@
+package pitchboard.sheet.papers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pitchboard.brief.TreadMakeUp;
+import pitchboard.measure.Length;
+import pitchboard.parts.PartId;
+import pitchboard.parts.SideView;
+import pitchboard.parts.StringerSpacing;
+import pitchboard.plane.Outline;
+import pitchboard.plane.Point;
+import pitchboard.sheet.Box;
+import pitchboard.sheet.Fill;
+import pitchboard.sheet.Pen;
+import pitchboard.sheet.Spot;
+import pitchboard.sheet.drafting.Dimensions;
+import pitchboard.sheet.drafting.Draft;
+import pitchboard.sheet.drafting.Hatch;
+import pitchboard.sheet.drafting.Material;
+import pitchboard.sheet.drafting.Notes;
+import pitchboard.sheet.drafting.Pencil;
+import pitchboard.sheet.drafting.Scale;
+import pitchboard.sheet.drafting.Signs;
+import pitchboard.sheet.drafting.Station;
+import pitchboard.sheet.drafting.View;
+import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.type.Align;
+import pitchboard.sheet.type.Lettering;
+import pitchboard.site.Landing;
+import pitchboard.site.Side;
+import pitchboard.stair.Stair;
+
+/** The stair from above. The climber's left is up the page: y counts from the right-hand end of the treads. */
+final class PlanSheet {
+    private static final Length FLOOR_SHOWN = Length.inches(16);
+    private static final Length WALL_SHOWN = Length.inches(4);
+    private static final Length BESIDE = Length.inches(8);
+
+    private final Subject subject;
+    private final Stair stair;
+    private final Length width;
+    private final Draft draft;
+    private final Pencil pencil;
+    private final View view;
+
+    private PlanSheet(Subject subject, Frame frame) {
+        this.subject = subject;
+        this.stair = subject.stair();
+        this.width = stair.brief().width();
+        this.draft = frame.draft("plan", "Plan");
+        this.pencil = draft.pencil();
+        Box room = draft.room().withoutLeft(28).withoutRight(8).withoutTop(14).withoutBottom(44);
+        this.view = View.fitting(room, extent(), Scale.of(subject.tape()));
+    }
+
+    static List<Draft> of(Subject subject, Frame frame) {
+        PlanSheet sheet = new PlanSheet(subject, frame);
+        sheet.draw();
+        return List.of(sheet.draft.scaled(sheet.view.scale()));
+    }
+
+    private List<Point> extent() {
+        List<Point> points = new ArrayList<>(SideView.rectangle(
+                        stair.nosing(1).x().minus(Length.inches(10)),
+                        BESIDE.negated(),
+                        stair.headerFace().plus(FLOOR_SHOWN),
+                        width.plus(BESIDE))
+                .corners());
+        bottomLanding().ifPresent(landing -> points.addAll(landing.corners()));
+        return points;
+    }
+
+    private void draw() {
+        floorAndWalls();
+        landings();
+        stringers();
+        treads();
+        wayUp();
+        across();
+        along();
+        notes();
+    }
+
+    private List<Spot> box(Length left, Length bottom, Length right, Length top) {
+        return view.at(SideView.rectangle(left, bottom, right, top));
+    }
+
+    private void floorAndWalls() {
+        Length face = stair.headerFace();
+        Length edge = face.minus(stair.site().head().deckingOverhang().orElse(Length.ZERO));
+        Length back = face.plus(FLOOR_SHOWN);
+        pencil.fill(Fill.LIGHT, box(edge, BESIDE.negated(), back, width.plus(BESIDE)));
+        pencil.line(Pen.OUTLINE, view.at(edge, BESIDE.negated()), view.at(edge, width.plus(BESIDE)));
+        pencil.line(Pen.HIDDEN, view.at(face, BESIDE.negated()), view.at(face, width.plus(BESIDE)));
+        new Signs(pencil).breakLine(view.at(back, BESIDE.negated()), view.at(back, width.plus(BESIDE)));
+        wall(stair.site().leftSide(), width, width.plus(WALL_SHOWN));
+        wall(stair.site().rightSide(), WALL_SHOWN.negated(), Length.ZERO);
+    }
+
+    private void wall(Side side, Length bottom, Length top) {
+        if (side == Side.WALL) {
+            List<Spot> wall = box(stair.nosing(1).x().minus(Length.inches(10)), bottom, stair.headerFace(), top);
+            new Hatch(pencil).inside(wall, Material.TIMBER_ACROSS);
+            pencil.outline(Pen.OUTLINE, wall);
+        }
+    }
+
+    private Optional<Outline> bottomLanding() {
+        Landing landing = stair.site().bottom();
+        Length front = stair.riserThickness().negated();
+        return landing.depth()
+                .flatMap(depth -> landing.width()
+                        .map(across -> SideView.rectangle(
+                                front.minus(depth),
+                                width.minus(across).dividedBy(2),
+                                front,
+                                width.plus(across).dividedBy(2))));
+    }
+
+    private void landings() {
+        bottomLanding().ifPresent(landing -> pencil.outline(Pen.GHOST, view.at(landing)));
+    }
+
+    private void stringers() {
+        Length half = stair.brief().stringers().stock().thickness().dividedBy(2);
+        for (Length middle : StringerSpacing.of(stair.brief()).middles()) {
+            draft.pencil(SidePicture.ref(PartId.STRINGER))
+                    .outline(Pen.HIDDEN, box(Length.ZERO, middle.minus(half), stair.headerFace(), middle.plus(half)));
+        }
+    }
+
+    private void treads() {
+        TreadMakeUp treads = stair.brief().treads();
+        Pencil hand = draft.pencil(SidePicture.ref(PartId.TREAD));
+        for (int step = 1; step <= stair.treads(); step++) {
+            Length front = stair.nosing(step).x();
+            for (int board = 0; board < treads.boards(); board++) {
+                Length from = front.plus(treads.boardWidth().plus(treads.gap()).times(board));
+                hand.outline(Pen.OUTLINE, box(from, Length.ZERO, from.plus(treads.boardWidth()), width));
+            }
+        }
+    }
+
+    private void wayUp() {
+        Length middle = width.dividedBy(2);
+        Length third = width.dividedBy(3);
+        Spot tail = view.at(stair.nosing(1).x().minus(Length.inches(2)), third);
+        Spot tip = view.at(stair.headerFace(), third);
+        new Signs(pencil).arrow(tail, tip, "");
+        int risers = stair.flight().risers();
+        Spot label = view.at(stair.nosing(1).x().minus(Length.inches(1)), third).shifted(-3, 1);
+        pencil.text(label, "UP " + risers + (risers == 1 ? " riser" : " risers"), Lettering.HEAD, Align.RIGHT);
+        pencil.text(view.at(stair.headerFace(), middle).shifted(4, 1), "upper floor", Lettering.NOTE, Align.LEFT);
+    }
+
+    private Dimensions dimensions() {
+        return new Dimensions(pencil, subject::size);
+    }
+
+    /** The width, and where the middles of the stringers come. */
+    private void across() {
+        double left = view.around(extent()).left();
+        Length x = stair.nosing(1).x();
+        dimensions().plumb(left - 14, station(x, Length.ZERO), station(x, width));
+        List<Station> middles = new ArrayList<>();
+        middles.add(station(x, Length.ZERO));
+        StringerSpacing.of(stair.brief()).middles().forEach(middle -> middles.add(station(x, middle)));
+        middles.add(station(x, width));
+        dimensions().plumb(left - 5, middles);
+    }
+
+    private Station station(Length x, Length y) {
+        return Station.of(y, view.at(x, y));
+    }
+
+    private void along() {
+        double y = view.around(extent()).bottom() + 5;
+        Length first = stair.nosing(1).x();
+        Length last = stair.nosing(stair.treads()).x();
+        Length face = stair.headerFace();
+        String runs = (stair.treads() - 1) + " runs of " + subject.size(stair.run()) + " = ";
+        if (stair.treads() > 1) {
+            new Dimensions(pencil, length -> runs + subject.size(length)).level(y + 5, at(first), at(last));
+            dimensions().level(y + 5, at(last), at(face));
+        }
+        dimensions().level(y + 15, at(first), at(face));
+        pencil.text(
+                Spot.of(draft.room().left() + 28, y + 23),
+                "Sizes along the flight are level, nosing to nosing; the last is from the top nosing to the face of the header.",
+                Lettering.NOTE,
+                Align.LEFT);
+    }
+
+    private Station at(Length x) {
+        return Station.of(x, view.at(x, Length.ZERO));
+    }
+
+    private void notes() {
+        Notes notes = new Notes(pencil, 60);
+        Spot top = view.at(stair.run().times(stair.treads()).dividedBy(2), width);
+        notes.onArea(
+                top.shifted(0, view.onPaper(Length.inches(1))),
+                List.of(top.shifted(9, -8), top.shifted(14, -11)),
+                side("climber's left", stair.site().leftSide()));
+        Spot bottom = view.at(stair.run().times(stair.treads()).dividedBy(2), Length.ZERO);
+        pencil.text(
+                bottom.shifted(0, view.onPaper(BESIDE) - 1),
+                side("climber's right", stair.site().rightSide()),
+                Lettering.NOTE,
+                Align.CENTRE);
+    }
+
+    private static String side(String name, Side side) {
+        return name + ": " + (side == Side.OPEN ? "open side" : "wall");
+    }
+}

@@ -1,0 +1,67 @@
+package pitchboard.sheet.papers;
+
+import java.util.List;
+import java.util.Optional;
+import pitchboard.measure.Length;
+import pitchboard.measure.Quantity;
+import pitchboard.measure.QuantityText;
+import pitchboard.measure.Tape;
+import pitchboard.measure.TapeWriter;
+import pitchboard.parts.Part;
+import pitchboard.parts.PartId;
+import pitchboard.parts.SideView;
+import pitchboard.parts.StringerLayout;
+import pitchboard.parts.Worksheet;
+import pitchboard.rules.Finding;
+import pitchboard.rules.Rulebook;
+import pitchboard.stair.Stair;
+
+/**
+ * Everything the sheets are drawn from.
+ *
+ * @param fingerprint of the inputs, as printed
+ */
+public record Subject(
+        Stair stair,
+        List<Part> parts,
+        List<Finding> findings,
+        List<Worksheet.Section> worksheet,
+        Rulebook rulebook,
+        String fingerprint) {
+    public Subject {
+        parts = List.copyOf(parts);
+        findings = List.copyOf(findings);
+        worksheet = List.copyOf(worksheet);
+    }
+
+    StringerLayout layout() {
+        return StringerLayout.of(stair);
+    }
+
+    SideView side() {
+        return new SideView(stair);
+    }
+
+    Tape tape() {
+        return stair.brief().tape();
+    }
+
+    /** A size in the words of the crew's tape. */
+    String size(Length length) {
+        return TapeWriter.write(length, tape(), Tape.Style.PRINTED);
+    }
+
+    /** A position along a board in the words of the crew's tape. */
+    String running(Length length) {
+        return TapeWriter.writeRunning(length, tape(), Tape.Style.PRINTED);
+    }
+
+    String words(Quantity quantity) {
+        return QuantityText.write(quantity, tape(), Tape.Style.PRINTED);
+    }
+
+    /** The piece with this mark; empty when the stair has none. */
+    Optional<Part> findPart(PartId id) {
+        return parts.stream().filter(part -> part.id().equals(id)).findFirst();
+    }
+}

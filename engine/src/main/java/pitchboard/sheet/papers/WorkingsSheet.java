@@ -1,0 +1,56 @@
+package pitchboard.sheet.papers;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import pitchboard.measure.ExactText;
+import pitchboard.measure.Length;
+import pitchboard.measure.Quantity;
+import pitchboard.parts.Worksheet;
+import pitchboard.sheet.drafting.Draft;
+import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.table.Column;
+import pitchboard.sheet.table.Table;
+import pitchboard.source.Figure;
+
+/** Every figure with its working, so that anybody can check it with a pencil. */
+final class WorkingsSheet {
+    private WorkingsSheet() {}
+
+    static List<Draft> of(Subject subject, Frame frame) {
+        Table table = Table.of(
+                Column.left("", 12).bold(),
+                Column.left("what", 66),
+                Column.left("how", 44),
+                Column.rest("with"),
+                Column.right("exactly", 34),
+                Column.right("on the tape", 27).bold());
+        for (Worksheet.Section section : subject.worksheet()) {
+            table.heading(section.title());
+            section.figures().forEach(figure -> table.row(cells(subject, figure)));
+        }
+        return table.over(page -> frame.draft(PartsSheet.pageId("workings", page), "Worksheet"));
+    }
+
+    private static String[] cells(Subject subject, Figure figure) {
+        return new String[] {
+            figure.symbol(),
+            figure.meaning(),
+            figure.expression().isEmpty() ? figure.source().citation() : figure.expression(),
+            inputs(subject, figure),
+            exactly(subject, figure.value()),
+            subject.words(figure.value())
+        };
+    }
+
+    private static String inputs(Subject subject, Figure figure) {
+        return figure.inputs().stream()
+                .map(input -> input.symbol() + " = " + exactly(subject, input.value()))
+                .collect(Collectors.joining(",  "));
+    }
+
+    private static String exactly(Subject subject, Quantity quantity) {
+        return quantity instanceof Length length
+                ? ExactText.write(length, subject.tape().units()).replace('-', '−')
+                : subject.words(quantity);
+    }
+}
