@@ -55,8 +55,7 @@ record DimensionLine(Spot through, double direction) {
 
     private Mark tick(PartRef of, Spot foot) {
         double slope = direction + TICK_TURN;
-        return new Mark.Line(
-                of, List.of(foot.toward(slope, -TICK / 2), foot.toward(slope, TICK / 2)), Pen.TICK);
+        return new Mark.Line(of, List.of(foot.toward(slope, -TICK / 2), foot.toward(slope, TICK / 2)), Pen.TICK);
     }
 
     /** The line between two stations, passing each end by so much. */

@@ -20,8 +20,7 @@ record DimensionStem(PartRef of, DimensionLine line, DimensionLabels labels, Mar
         }
         if (labels.isBeside(label, from, to)) {
             boolean atEnd = line.along(TextBox.of(label).box().centre()) > line.along(to);
-            return List.of(line.between(
-                    of, from, to, atEnd ? before : labels.reach(), atEnd ? labels.reach() : after));
+            return List.of(line.between(of, from, to, atEnd ? before : labels.reach(), atEnd ? labels.reach() : after));
         }
         return List.of(line.between(of, from, to, before, after), leader(from, to));
     }

@@ -22,6 +22,8 @@ public final class Dimensions {
     private final Lettering lettering;
 
     /**
+     * Dimensions in the lettering of dimensions.
+     *
      * @param words how the crew's tape shows a length
      */
     public Dimensions(Pencil pencil, Function<Length, String> words) {
@@ -105,20 +107,19 @@ public final class Dimensions {
 
     private void gap(DimensionLine line, Station from, Station to, boolean isFirst, boolean isLast) {
         Length says = to.along().minus(from.along()).abs();
-        DimensionLabels labels = new DimensionLabels(
-                pencil.of(), line, Typesetter.line(words.apply(says), lettering), lettering);
+        DimensionLabels labels =
+                new DimensionLabels(pencil.of(), line, Typesetter.line(words.apply(says), lettering), lettering);
         boolean fits = labels.fits(from.at(), to.at());
-        List<Mark.Text> places = fits
-                ? labels.inside(from.at(), to.at())
-                : labels.outside(from.at(), to.at(), isFirst, isLast);
+        List<Mark.Text> places =
+                fits ? labels.inside(from.at(), to.at()) : labels.outside(from.at(), to.at(), isFirst, isLast);
         Mark.Text label = pencil.draft().firstFree(places);
         List<Mark> strokes = new ArrayList<>();
         if (isFirst) {
             strokes.addAll(line.end(pencil.of(), from.at()));
         }
         strokes.addAll(line.end(pencil.of(), to.at()));
-        strokes.addAll(new DimensionStem(pencil.of(), line, labels, label, fits)
-                .strokes(from.at(), to.at(), isFirst, isLast));
+        strokes.addAll(
+                new DimensionStem(pencil.of(), line, labels, label, fits).strokes(from.at(), to.at(), isFirst, isLast));
         pencil.draft().add(new Mark.Dimension(pencil.of(), from.at(), to.at(), says, strokes, label));
     }
 }

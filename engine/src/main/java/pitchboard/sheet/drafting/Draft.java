@@ -23,6 +23,8 @@ public final class Draft {
     private String scale = "not to scale";
 
     /**
+     * An empty page.
+     *
      * @param id short, fit for a file name
      * @param room the part of the page that may be drawn on
      */
@@ -118,9 +120,8 @@ public final class Draft {
 
     /** The first of the texts that stands free and clear of lines; else the first that stands free; else the first. */
     public Mark.Text firstFree(List<Mark.Text> candidates) {
-        List<Mark.Text> free = candidates.stream()
-                .filter(text -> isFree(TextBox.of(text)))
-                .toList();
+        List<Mark.Text> free =
+                candidates.stream().filter(text -> isFree(TextBox.of(text))).toList();
         return free.stream()
                 .filter(text -> isClear(TextBox.of(text)))
                 .findFirst()

@@ -22,6 +22,8 @@ public final class Hatch {
     }
 
     /**
+     * Hatches timber that lies in a direction.
+     *
      * @param grain direction of the grain in degrees; concrete has none
      */
     public void inside(List<Spot> corners, Material material, double grain) {
@@ -92,8 +94,7 @@ public final class Hatch {
 
     private void stone(Spot spot, int kind) {
         if (kind == 4) {
-            pencil.outline(
-                    Pen.THIN, List.of(spot.toward(90, 0.7), spot.toward(210, 0.7), spot.toward(330, 0.7)));
+            pencil.outline(Pen.THIN, List.of(spot.toward(90, 0.7), spot.toward(210, 0.7), spot.toward(330, 0.7)));
         } else if (kind != 7) {
             pencil.dot(Fill.BLACK, spot, 0.13);
         }

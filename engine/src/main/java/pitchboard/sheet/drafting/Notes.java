@@ -26,6 +26,8 @@ public final class Notes {
     private final double width;
 
     /**
+     * Notes in the lettering of notes.
+     *
      * @param width the longest line a note may have, in millimetres
      */
     public Notes(Pencil pencil, double width) {
@@ -98,9 +100,6 @@ public final class Notes {
         double back = tip.directionTo(from);
         pencil.fill(
                 Fill.BLACK,
-                List.of(
-                        tip,
-                        tip.toward(back - ARROW_HALF_ANGLE, ARROW),
-                        tip.toward(back + ARROW_HALF_ANGLE, ARROW)));
+                List.of(tip, tip.toward(back - ARROW_HALF_ANGLE, ARROW), tip.toward(back + ARROW_HALF_ANGLE, ARROW)));
     }
 }

@@ -48,12 +48,7 @@ public final class Signs {
     public void grain(Spot middle, double direction, double length) {
         Spot from = middle.toward(direction, -length / 2);
         Spot to = middle.toward(direction, length / 2);
-        pencil.line(
-                Pen.THIN,
-                from.toward(direction + 25, 3),
-                from,
-                to,
-                to.toward(direction + 205, 3));
+        pencil.line(Pen.THIN, from.toward(direction + 25, 3), from, to, to.toward(direction + 205, 3));
     }
 
     /** Two strokes crossing on a spot: a hole's centre, a post's. */

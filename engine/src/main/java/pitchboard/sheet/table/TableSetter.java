@@ -33,7 +33,8 @@ final class TableSetter {
 
     private List<Double> widths() {
         double fixed = table.columns().stream().mapToDouble(Column::width).sum();
-        long open = table.columns().stream().filter(column -> column.width() == 0).count();
+        long open =
+                table.columns().stream().filter(column -> column.width() == 0).count();
         double share = open == 0 ? 0 : Math.max(0, box.width() - fixed) / open;
         return table.columns().stream()
                 .map(column -> column.width() == 0 ? share : column.width())
@@ -48,7 +49,8 @@ final class TableSetter {
         double y = head(box.top());
         int next = firstRow;
         while (next < table.rows().size()) {
-            double needed = rowHeight(next) + (isHeading(next) && next + 1 < table.rows().size() ? rowHeight(next + 1) : 0);
+            double needed = rowHeight(next)
+                    + (isHeading(next) && next + 1 < table.rows().size() ? rowHeight(next + 1) : 0);
             if (next > firstRow && y + needed > box.bottom()) {
                 break;
             }
@@ -121,7 +123,8 @@ final class TableSetter {
         for (int i = 0; i < set.size(); i++) {
             if (table.columns().get(i).kind() == Column.Kind.CHECK_BOX) {
                 double middle = top + PAD_DOWN + table.lettering().capHeight() / 2;
-                new Signs(draft.pencil(row.of())).checkBox(Spot.of(left(i) + PAD_ACROSS, middle - CHECK_BOX / 2), CHECK_BOX);
+                new Signs(draft.pencil(row.of()))
+                        .checkBox(Spot.of(left(i) + PAD_ACROSS, middle - CHECK_BOX / 2), CHECK_BOX);
             }
             put(set.get(i), i, top + PAD_DOWN, row.of());
         }
@@ -165,7 +168,8 @@ final class TableSetter {
     }
 
     private double left(int column) {
-        return box.left() + widths.subList(0, column).stream().mapToDouble(width -> width).sum();
+        return box.left()
+                + widths.subList(0, column).stream().mapToDouble(width -> width).sum();
     }
 
     private void put(Paragraph cell, int column, double top, PartRef of) {

@@ -16,7 +16,8 @@ final class Fraction {
     private static final double LOWERED = -0.07;
     /** Clear space on either side of the slash, which leans over its own edges. */
     private static final double BESIDE_SLASH = 0.05;
-    /** How far a fraction moves back into the space before it. */    private static final double INTO_SPACE = 0.14;
+    /** How far a fraction moves back into the space before it. */
+    private static final double INTO_SPACE = 0.14;
 
     private Fraction() {}
 

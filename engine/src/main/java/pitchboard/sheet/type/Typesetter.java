@@ -60,12 +60,15 @@ public final class Typesetter {
         void add(String text, Face face) {
             reads.append(text);
             int from = 0;
-            for (int slash = text.indexOf(Fraction.SLASH); slash >= 0; slash = text.indexOf(Fraction.SLASH, slash + 1)) {
+            for (int slash = text.indexOf(Fraction.SLASH);
+                    slash >= 0;
+                    slash = text.indexOf(Fraction.SLASH, slash + 1)) {
                 int start = Fraction.startBefore(text, slash, from);
                 int end = Fraction.endAfter(text, slash);
                 if (start < slash && end > slash + 1) {
                     addPlain(text.substring(from, start), face);
-                    pen = Fraction.set(text.substring(start, slash), text.substring(slash + 1, end), pen, em, face, runs);
+                    pen = Fraction.set(
+                            text.substring(start, slash), text.substring(slash + 1, end), pen, em, face, runs);
                     from = end;
                 }
             }
