@@ -65,7 +65,7 @@ record StepFigures(Stair stair) {
                         run(),
                         in("W", stair.brief().treads().width()),
                         in("b", stair.riserThickness())),
-                derived("α", "pitch", "angle of r over g", stair.pitch(), rise(), run()),
+                derived("a", "pitch", "angle of r over g", stair.pitch(), rise(), run()),
                 derived("2r + g", "pace", "2·r + g", stair.rise().times(2).plus(stair.run()), rise(), run()));
     }
 

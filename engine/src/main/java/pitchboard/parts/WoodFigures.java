@@ -114,7 +114,7 @@ record WoodFigures(StepFigures steps, StringerLayout layout) {
                 derived(
                         "",
                         "plumb cut at the head",
-                        "d ÷ cos α − r",
+                        "d ÷ cos a − r",
                         shape().plumbCut(),
                         in("d", shape().boardDepth()),
                         steps.rise(),
