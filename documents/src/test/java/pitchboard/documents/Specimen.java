@@ -61,8 +61,7 @@ public final class Specimen {
 
     /** Feet, inches and sixteenths, as the specimen's crew reads them. */
     private static String words(Length length) {
-        long sixteenths = length.rounded(Graduation.SIXTEENTH_INCH)
-                .wholeTimes(Length.inches(0, 1, 16));
+        long sixteenths = length.rounded(Graduation.SIXTEENTH_INCH).wholeTimes(Length.inches(0, 1, 16));
         long feet = sixteenths / 192;
         long inches = sixteenths / 16 % 12;
         long rest = sixteenths % 16;
@@ -95,8 +94,8 @@ public final class Specimen {
         Pencil pencil = draft.pencil(STRINGER);
         pencil.outline(Pen.OUTLINE, Fill.LIGHT, view.at(stringer));
         Spot foot = view.atMm(0, 0);
-        List<Spot> ground = List.of(
-                foot.shifted(-12, 0), foot.shifted(44, 0), foot.shifted(44, 5), foot.shifted(-12, 5));
+        List<Spot> ground =
+                List.of(foot.shifted(-12, 0), foot.shifted(44, 0), foot.shifted(44, 5), foot.shifted(-12, 5));
         new Hatch(draft.pencil(PartRef.of("pad"))).inside(ground, Material.CONCRETE);
         draft.pencil().line(Pen.CUT, ground.get(0), ground.get(1));
         Dimensions dimensions = new Dimensions(pencil, Specimen::words);
@@ -118,15 +117,17 @@ public final class Specimen {
                 Station.of(Length.ZERO, view.at(corners.get(1))),
                 Station.of(pitch.alongForLevel(RUN), view.at(corners.get(3))),
                 Station.of(pitch.alongForLevel(RUN.times(2)), view.at(corners.get(5))));
-        new AngleDimension(pencil)
-                .at(view.at(corners.get(14)), 0, pitch.degrees(), 30, pitch, "37.6°");
+        new AngleDimension(pencil).at(view.at(corners.get(14)), 0, pitch.degrees(), 30, pitch, "37.6°");
         new Notes(pencil, 42)
                 .onEdge(
                         view.at(corners.get(7)).shifted(0, 6),
                         view.at(corners.get(7)).shifted(-22, -14),
                         "first cut **7 1\u20448″**: rise less tread");
         new Notes(pencil, 42)
-                .onArea(view.at(corners.get(6)).shifted(6, 12), view.at(corners.get(6)).shifted(42, 40), "2 × 12, cut");
+                .onArea(
+                        view.at(corners.get(6)).shifted(6, 12),
+                        view.at(corners.get(6)).shifted(42, 40),
+                        "2 × 12, cut");
         legend(draft, frame.room().rightPart(60));
         return draft;
     }
@@ -202,8 +203,7 @@ public final class Specimen {
         }
         draft.pencil().line(Pen.OUTLINE, start, start.shifted(at.approxMm(), 0));
         dimensions.levelWithOverall(start.y() + 12, stations);
-        new AngleDimension(draft.pencil())
-                .at(start.shifted(100, 10), 30, 120, 12, Angle.degrees(120), "120°");
+        new AngleDimension(draft.pencil()).at(start.shifted(100, 10), 30, 120, 12, Angle.degrees(120), "120°");
     }
 
     private static List<Draft> marks(Frame frame) {
@@ -223,7 +223,13 @@ public final class Specimen {
                     : "Square the riser cut off the mark";
             table.row(
                     STRINGER,
-                    List.of("", "M" + i, words(at), Decimals.of(at.approxMm() / 25.4), words, "common practice, no source"));
+                    List.of(
+                            "",
+                            "M" + i,
+                            words(at),
+                            Decimals.of(at.approxMm() / 25.4),
+                            words,
+                            "common practice, no source"));
         }
         return table.over(page -> frame.draft("marks-" + page, "Running marks"));
     }

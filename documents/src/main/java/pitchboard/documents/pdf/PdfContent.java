@@ -13,6 +13,7 @@ import pitchboard.sheet.Spot;
 final class PdfContent {
     /** How far the handles of a cubic curve lie from its ends, for an arc: 4/3 tan(sweep/4), in radii. */
     private static final String HEX = "0123456789ABCDEF";
+
     private static final double HANDLE = 4.0 / 3;
 
     private final double pageHeight;

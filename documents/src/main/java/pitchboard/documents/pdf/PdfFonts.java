@@ -24,7 +24,10 @@ final class PdfFonts {
     PdfFonts(PDDocument document) throws IOException {
         for (Face face : Face.values()) {
             PDType0Font font = PDType0Font.load(
-                    document, new TTFParser(true).parse(new RandomAccessReadBuffer(FontFile.of(face).bytes())), true);
+                    document,
+                    new TTFParser(true)
+                            .parse(new RandomAccessReadBuffer(FontFile.of(face).bytes())),
+                    true);
             fonts.put(face, font);
             resources.put(COSName.getPDFName(name(face)), font);
         }

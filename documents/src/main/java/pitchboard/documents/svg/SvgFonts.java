@@ -12,9 +12,12 @@ public final class SvgFonts {
     public static String embedded() {
         StringBuilder rules = new StringBuilder();
         for (Face face : Face.values()) {
-            rules.append("@font-face{font-family:'").append(SvgWriter.FONT_FAMILY).append("';font-weight:");
+            rules.append("@font-face{font-family:'")
+                    .append(SvgWriter.FONT_FAMILY)
+                    .append("';font-weight:");
             rules.append(face == Face.BOLD ? 700 : 400).append(";src:url(data:font/ttf;base64,");
-            rules.append(Base64.getEncoder().encodeToString(FontFile.of(face).bytes())).append(")}");
+            rules.append(Base64.getEncoder().encodeToString(FontFile.of(face).bytes()))
+                    .append(")}");
         }
         return rules.toString();
     }

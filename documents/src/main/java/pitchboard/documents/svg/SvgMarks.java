@@ -115,7 +115,8 @@ final class SvgMarks {
         xml.open("rect").attribute("class", "zone").attribute("data-zone", zone.name());
         part(zone.of());
         xml.attribute("x", zone.box().left()).attribute("y", zone.box().top());
-        xml.attribute("width", zone.box().width()).attribute("height", zone.box().height());
+        xml.attribute("width", zone.box().width())
+                .attribute("height", zone.box().height());
         xml.close();
     }
 }

@@ -22,7 +22,11 @@ final class SvgStyle {
             pen(rules, pen);
         }
         for (Fill fill : Fill.values()) {
-            rules.append(".sheet .").append(name(fill)).append("{fill:").append(grey(fill)).append('}');
+            rules.append(".sheet .")
+                    .append(name(fill))
+                    .append("{fill:")
+                    .append(grey(fill))
+                    .append('}');
         }
         return rules.toString();
     }

@@ -21,6 +21,8 @@ public final class SvgWriter {
     }
 
     /**
+     * Drawings that carry their own font rules.
+     *
      * @param fontRules {@code @font-face} rules to be put into every drawing, such as {@link SvgFonts} makes
      */
     public SvgWriter(String fontRules) {

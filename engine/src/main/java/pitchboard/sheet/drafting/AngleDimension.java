@@ -21,6 +21,8 @@ public final class AngleDimension {
     }
 
     /**
+     * Draws one.
+     *
      * @param from direction of the first leg in degrees
      * @param sweep anticlockwise to the other leg, in degrees
      * @param radius of the arc in millimetres

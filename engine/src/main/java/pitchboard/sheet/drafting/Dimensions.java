@@ -22,6 +22,8 @@ public final class Dimensions {
     private final Lettering lettering;
 
     /**
+     * Dimensions in the lettering of dimensions.
+     *
      * @param words how the crew's tape shows a length
      */
     public Dimensions(Pencil pencil, Function<Length, String> words) {

@@ -23,6 +23,8 @@ public final class Draft {
     private String scale = "not to scale";
 
     /**
+     * An empty page.
+     *
      * @param id short, fit for a file name
      * @param room the part of the page that may be drawn on
      */

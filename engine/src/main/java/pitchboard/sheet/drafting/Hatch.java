@@ -22,6 +22,8 @@ public final class Hatch {
     }
 
     /**
+     * Hatches timber that lies in a direction.
+     *
      * @param grain direction of the grain in degrees; concrete has none
      */
     public void inside(List<Spot> corners, Material material, double grain) {

@@ -26,6 +26,8 @@ public final class Notes {
     private final double width;
 
     /**
+     * Notes in the lettering of notes.
+     *
      * @param width the longest line a note may have, in millimetres
      */
     public Notes(Pencil pencil, double width) {

@@ -6,6 +6,8 @@ import pitchboard.sheet.PartRef;
 /** A line of a table: cells under the columns, or one heading across all of them. */
 public sealed interface Row {
     /**
+     * Cells, one under each column.
+     *
      * @param of the part the row is about
      */
     record Cells(PartRef of, List<String> cells) implements Row {
@@ -14,5 +16,6 @@ public sealed interface Row {
         }
     }
 
+    /** Words across all columns. */
     record Heading(String words) implements Row {}
 }

@@ -1,7 +1,6 @@
 package pitchboard.sheet.type;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.Arrays;
 import java.util.Optional;
 import pitchboard.sheet.Face;
 
@@ -12,36 +11,47 @@ public final class Alphabet {
     /** How far letters reach below the baseline. */
     public static final double DESCENT = 0.21;
 
-    private static final Map<Character, Integer> REGULAR = read(RegularWidths.TABLE);
-    private static final Map<Character, Integer> BOLD = read(BoldWidths.TABLE);
+    /** All characters of the type lie below this one. */
+    private static final int END = 0x2800;
+
+    private static final int UNKNOWN = -1;
+    private static final int[] REGULAR = read(RegularWidths.TABLE);
+    private static final int[] BOLD = read(BoldWidths.TABLE);
 
     private Alphabet() {}
 
-    private static Map<Character, Integer> read(String table) {
-        Map<Character, Integer> widths = new HashMap<>();
-        for (String row : table.trim().split("\n", -1)) {
+    /** Widths by character, in thousandths of the em. */
+    private static int[] read(String table) {
+        int[] widths = new int[END];
+        Arrays.fill(widths, UNKNOWN);
+        for (String row : table.split("\n", -1)) {
             String[] cells = row.split(" ", -1);
-            int first = Integer.parseInt(cells[0], 16);
             for (int i = 1; i < cells.length; i++) {
                 if (!cells[i].equals("-")) {
-                    widths.put((char) (first + i - 1), Integer.valueOf(cells[i]));
+                    widths[Integer.parseInt(cells[0], 16) + i - 1] = Integer.parseInt(cells[i]);
                 }
             }
         }
         return widths;
     }
 
-    private static Map<Character, Integer> of(Face face) {
-        return face == Face.BOLD ? BOLD : REGULAR;
+    private static int thousandths(char letter, Face face) {
+        if (letter >= END) {
+            return UNKNOWN;
+        }
+        return (face == Face.BOLD ? BOLD : REGULAR)[letter];
+    }
+
+    private static boolean has(char letter) {
+        return thousandths(letter, Face.REGULAR) != UNKNOWN && thousandths(letter, Face.BOLD) != UNKNOWN;
     }
 
     /** The advance width of letters side by side. */
     static double width(String letters, Face face) {
-        Map<Character, Integer> widths = of(face);
         int thousandths = 0;
         for (int i = 0; i < letters.length(); i++) {
-            Integer width = widths.get(letters.charAt(i));
-            if (width == null) {
+            int width = thousandths(letters.charAt(i), face);
+            if (width == UNKNOWN) {
                 throw new IllegalArgumentException("the type has no character '" + letters.charAt(i) + "' (U+"
                         + Integer.toHexString(letters.charAt(i)) + ") for \"" + letters + "\"");
             }
@@ -54,7 +64,7 @@ public final class Alphabet {
     public static Optional<Character> findUnknown(String text) {
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
-            if (letter != '\n' && !(REGULAR.containsKey(letter) && BOLD.containsKey(letter))) {
+            if (letter != '\n' && !has(letter)) {
                 return Optional.of(letter);
             }
         }
@@ -66,8 +76,7 @@ public final class Alphabet {
         StringBuilder kept = new StringBuilder();
         for (int i = 0; i < typed.length(); i++) {
             char letter = typed.charAt(i);
-            boolean known = REGULAR.containsKey(letter) && BOLD.containsKey(letter);
-            kept.append(known ? letter : Character.isWhitespace(letter) ? ' ' : '?');
+            kept.append(has(letter) ? letter : Character.isWhitespace(letter) ? ' ' : '?');
         }
         return kept.toString();
     }

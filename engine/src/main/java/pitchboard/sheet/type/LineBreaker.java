@@ -28,7 +28,7 @@ final class LineBreaker {
         bold = startsBold;
         rowStartsBold = startsBold;
         double hang = text.startsWith(BULLET) ? Typesetter.width(BULLET, lettering.regular()) : 0;
-        for (String word : joinFractions(text).split(" ")) {
+        for (String word : joinFractions(text).split(" ", -1)) {
             append(word.replace('\u00a0', ' '), hang);
         }
         finishRow();
