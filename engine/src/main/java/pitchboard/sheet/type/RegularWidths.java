@@ -74,9 +74,6 @@ final class RegularWidths {
             2320 604 604
             25c0 - - - - - - - - - - 494
             27e0 - - - - - - - - 273 273
-            e0f0 - - - - - - - - - - - - - - - 600
-            eff0 - - - - - - - - - - - - - 600
-            f000 600
             """;
 
     private RegularWidths() {}
