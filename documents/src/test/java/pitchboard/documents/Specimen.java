@@ -32,6 +32,7 @@ import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.frame.TitleBlock;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
+import pitchboard.sheet.tiling.Tiles;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 
@@ -55,6 +56,7 @@ public final class Specimen {
         List<Draft> drafts = new ArrayList<>();
         drafts.add(elevation(frame));
         drafts.add(pens(frame));
+        drafts.addAll(pitchBoard(frame));
         drafts.addAll(marks(frame));
         return frame.bind(drafts);
     }
@@ -102,15 +104,16 @@ public final class Specimen {
         List<Station> rises = new ArrayList<>();
         List<Station> runs = new ArrayList<>();
         List<Point> corners = stringer.corners();
-        rises.add(view.plumb(corners.get(0)));
-        runs.add(view.level(corners.get(1)));
-        for (int i = 1; i <= STEPS; i++) {
-            rises.add(view.plumb(corners.get(2 * i)));
-            runs.add(view.level(corners.get(2 * i)));
-        }
         double right = view.around(corners).right();
+        rises.add(Station.of(Length.ZERO, Spot.of(right, foot.y())));
+        runs.add(Station.of(Length.ZERO, Spot.of(foot.x(), foot.y() + 5)));
+        for (int i = 1; i <= STEPS; i++) {
+            Spot tread = view.at(corners.get(2 * i));
+            rises.add(Station.of(RISE.times(i), Spot.of(right, tread.y())));
+            runs.add(Station.of(RUN.times(i), Spot.of(tread.x(), foot.y() + 5)));
+        }
         dimensions.plumbWithOverall(right + 10, rises);
-        dimensions.levelWithOverall(foot.y() + 14, runs);
+        dimensions.levelWithOverall(foot.y() + 16, runs);
         Pitch pitch = Pitch.of(RISE, RUN);
         dimensions.sloping(
                 9,
@@ -177,9 +180,25 @@ public final class Specimen {
             x += 33;
         }
         sizes(pencil, Spot.of(room.left() + 125, room.top() + 40));
-        narrow(draft, Spot.of(room.left() + 130, room.top() + 90));
+        narrow(draft, Spot.of(room.left() + 112, room.top() + 92));
         new CheckRuler(pencil).at(Spot.of(room.left(), room.bottom() - CheckRuler.HEIGHT));
         return draft;
+    }
+
+    /** Too large for one page at true size. */
+    private static List<Draft> pitchBoard(Frame frame) {
+        Draft canvas = Tiles.canvas("pitch-board", "Pitch board").scaled(Scale.TRUE_SIZE);
+        View view = View.of(Scale.TRUE_SIZE, Spot.of(0, 0));
+        List<Point> corners =
+                List.of(Point.of(Length.ZERO, Length.ZERO), Point.of(RUN, RISE), Point.of(Length.ZERO, RISE));
+        Pencil pencil = canvas.pencil(PartRef.of("pitch-board"));
+        pencil.outline(Pen.OUTLINE, Fill.LIGHT, view.at(corners));
+        pencil.circle(Pen.PENCIL, view.atMm(120, 140), 30);
+        Dimensions dimensions = new Dimensions(pencil, Specimen::words);
+        dimensions.level(view.at(corners.get(1)).y() - 9, view.level(corners.get(2)), view.level(corners.get(1)));
+        dimensions.plumb(view.at(corners.get(0)).x() - 9, view.plumb(corners.get(0)), view.plumb(corners.get(2)));
+        pencil.text(view.atMm(20, 165), "Pitch board: one rise by one run", Lettering.NAME, Align.LEFT);
+        return Tiles.over(frame, canvas);
     }
 
     private static void sizes(Pencil pencil, Spot top) {

@@ -67,5 +67,8 @@ public sealed interface Mark {
     }
 
     /** A named area that is not drawn: where a view or a table lies, for pages that react to a tap, and for tests. */
-    record Zone(PartRef of, String name, Box box) implements Mark {}
+    record Zone(PartRef of, String name, Box box) implements Mark {
+        /** The zone a frame leaves on every sheet: no text may leave it. */
+        public static final String BORDER = "border";
+    }
 }

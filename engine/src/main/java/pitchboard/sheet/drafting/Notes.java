@@ -17,8 +17,8 @@ import pitchboard.sheet.type.Typesetter;
 public final class Notes {
     private static final double SHOULDER = 3;
     private static final double TO_TEXT = 1.2;
-    private static final double ARROW = 2.4;
-    private static final double ARROW_HALF_ANGLE = 9;
+    private static final double ARROW = 2.8;
+    private static final double ARROW_HALF_ANGLE = 10;
     private static final double DOT = 0.55;
 
     private final Pencil pencil;

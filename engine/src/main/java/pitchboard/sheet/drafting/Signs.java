@@ -79,7 +79,7 @@ public final class Signs {
 
     /** A part's mark in a circle, as it is pencilled on the wood. */
     public void balloon(Spot centre, String mark) {
-        pencil.draft().pencil(pencil.of()).circle(Pen.PENCIL, centre, 3.4);
+        pencil.circle(Pen.PENCIL, centre, 3.4);
         pencil.text(centre.shifted(0, Lettering.HEAD.capHeight() / 2), mark, Lettering.HEAD, Align.CENTRE);
     }
 }

@@ -45,6 +45,11 @@ public record View(Scale scale, Spot origin, double turn) {
         return new View(scale, origin.shifted(right, down), turn);
     }
 
+    /** The same view with the model turned about its origin, so many degrees anticlockwise from how it is drawn now. */
+    public View turned(double degrees) {
+        return new View(scale, origin, turn + degrees);
+    }
+
     public Spot at(Point point) {
         return at(point.x(), point.y());
     }

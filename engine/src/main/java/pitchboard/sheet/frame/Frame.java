@@ -63,6 +63,7 @@ public final class Frame {
         Draft around = new Draft("", "", border());
         Pencil pencil = around.pencil();
         Box block = border().bottomPart(BLOCK);
+        pencil.zone(Mark.Zone.BORDER, border());
         pencil.box(Pen.FRAME, border());
         pencil.line(Pen.FRAME, block.topLeft(), Spot.of(block.right(), block.top()));
         Box foot = block.bottomPart(CAUTION);
