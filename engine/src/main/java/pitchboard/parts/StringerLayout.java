@@ -57,10 +57,10 @@ public record StringerLayout(StringerShape shape, Outline outline, Length datum)
         return stair().pitch().alongForLevel(stair().run());
     }
 
-    /** The corner of every step on the top edge and, one further, the plumb cut at the head; each rounded once. */
+    /** The corner of every step on the top edge, each rounded once. */
     public List<RunningMark> marks() {
         Graduation graduation = stair().brief().tape().graduation();
-        return IntStream.rangeClosed(1, stair().treads() + 1)
+        return IntStream.rangeClosed(1, stair().treads())
                 .mapToObj(step -> new RunningMark(step, Marked.of(cornerMark(step), graduation)))
                 .toList();
     }

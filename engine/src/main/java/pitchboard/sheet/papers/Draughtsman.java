@@ -27,11 +27,12 @@ public final class Draughtsman {
         drafts.addAll(ElevationSheet.of(subject, frame));
         drafts.addAll(PlanSheet.of(subject, frame));
         drafts.addAll(StringerSheet.of(subject, frame));
+        drafts.addAll(EndSheets.inPlace(subject, frame));
         drafts.addAll(TreadSheet.of(subject, frame));
         drafts.addAll(PartsSheet.of(subject, frame));
         drafts.addAll(OrderSheet.of(subject, frame));
         drafts.addAll(PitchBoardSheet.of(subject, frame));
-        drafts.addAll(EndSheets.of(subject, frame));
+        drafts.addAll(EndSheets.patterns(subject, frame));
         drafts.addAll(RulesSheet.of(subject, frame));
         drafts.addAll(WorkingsSheet.of(subject, frame));
         drafts.addAll(CautionSheet.of(subject, frame));

@@ -9,7 +9,6 @@ import pitchboard.plane.Point;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.Pen;
 import pitchboard.sheet.Spot;
-import pitchboard.sheet.drafting.AngleDimension;
 import pitchboard.sheet.drafting.Dimensions;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.drafting.Notes;
@@ -18,6 +17,8 @@ import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.Station;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.type.Align;
+import pitchboard.sheet.type.Lettering;
 import pitchboard.site.Overhead;
 import pitchboard.stair.Flight;
 import pitchboard.stair.Headroom;
@@ -59,8 +60,15 @@ final class ElevationSheet {
 
     private List<Point> extent() {
         List<Point> points = new ArrayList<>(SidePicture.extent(stair));
-        stair.headroom().ifPresent(headroom -> points.add(underside(headroom)));
+        stair.headroom().map(ElevationSheet::underside).filter(this::isNear).ifPresent(points::add);
         return points;
+    }
+
+    /** What is far above the floor would only make the stair small; it is written instead of drawn. */
+    private boolean isNear(Point underside) {
+        return underside
+                .y()
+                .isLessThan(stair.flight().totalRise().plus(stair.rise().times(5)));
     }
 
     private static Point underside(Headroom headroom) {
@@ -86,28 +94,50 @@ final class ElevationSheet {
 
     /** What is overhead, and how much room it leaves at its tightest. */
     private void overheads() {
-        for (Overhead overhead : stair.site().overheads()) {
-            Length y = overhead.underside().value().minus(stair.site().lowerFinish());
-            Length near = stair.headerFace().minus(overhead.from());
-            Length far = overhead.to().map(to -> stair.headerFace().minus(to)).orElse(near.minus(Length.inches(30)));
-            Spot left = view.at(Length.max(far, stair.nosing(1).x().minus(Length.inches(12))), y);
-            Spot right = view.at(near, y);
-            pencil.line(Pen.OUTLINE, left, right, right.shifted(0, -7));
-            pencil.line(Pen.GHOST, right.shifted(0, -7), left.shifted(0, -7));
-        }
-        stair.headroom()
-                .ifPresent(headroom -> dimensions()
-                        .plumb(view.at(headroom.at()).x(), view.plumb(headroom.at()), view.plumb(underside(headroom))));
+        stair.headroom().ifPresent(headroom -> {
+            if (isNear(underside(headroom))) {
+                stair.site().overheads().forEach(this::overhead);
+                dimensions()
+                        .plumb(view.at(headroom.at()).x(), view.plumb(headroom.at()), view.plumb(underside(headroom)));
+            } else {
+                Spot nosing = view.at(headroom.at());
+                new Notes(pencil, 50)
+                        .onEdge(
+                                nosing,
+                                List.of(nosing.shifted(-16, -26), nosing.shifted(-22, -34)),
+                                "headroom here " + subject.size(headroom.clear()) + ", under "
+                                        + headroom.overhead().name());
+            }
+        });
     }
 
-    /** The line through the nosings, drawn down to the surface, and the pitch where they meet. */
+    private void overhead(Overhead overhead) {
+        Length y = overhead.underside().value().minus(stair.site().lowerFinish());
+        Length near = stair.headerFace().minus(overhead.from());
+        Length far = overhead.to().map(to -> stair.headerFace().minus(to)).orElse(near.minus(Length.inches(30)));
+        Spot left = view.at(Length.max(far, stair.nosing(1).x().minus(Length.inches(12))), y);
+        Spot right = view.at(near, y);
+        pencil.line(Pen.OUTLINE, left, right, right.shifted(0, -5));
+        pencil.line(Pen.GHOST, right.shifted(0, -5), left.shifted(0, -5));
+        pencil.text(left.shifted(1, -1.5), overhead.name(), Lettering.NOTE, Align.LEFT);
+    }
+
+    /** The line through the nosings, and its pitch written along it. */
     private void nosingLine() {
         Point first = stair.nosing(1);
-        Point atGround = Point.of(first.x().minus(stair.run()), Length.ZERO);
         Point last = stair.nosing(stair.treads());
-        pencil.line(Pen.CENTRE, view.at(atGround), view.at(last));
-        new AngleDimension(pencil)
-                .at(view.at(atGround), 0, stair.pitch().degrees(), 13, stair.pitch(), subject.words(stair.pitch()));
+        pencil.line(
+                Pen.CENTRE,
+                view.at(first.shifted(stair.run().negated(), stair.rise().negated())),
+                view.at(last));
+        double slope = stair.pitch().degrees();
+        Spot along = view.at(stair.nosing(Math.max(1, stair.treads() * 4 / 5)));
+        pencil.text(
+                along.toward(slope + 90, 2.2),
+                slope,
+                "pitch " + subject.words(stair.pitch()),
+                Lettering.DIMENSION,
+                Align.RIGHT);
     }
 
     private void heights() {
@@ -154,34 +184,26 @@ final class ElevationSheet {
 
     private void notes() {
         Notes notes = new Notes(pencil, 52);
-        StringerShape shape = new StringerShape(stair);
-        Spot toeSide = view.at(shape.headBottom());
-        double below = view.at(Length.ZERO, Length.ZERO).y();
+        Spot edge = view.at(bottomEdgeAt(Ratio.of(11, 20)));
         notes.onEdge(
-                view.at(bottomEdgeAt(Ratio.of(11, 20))),
-                corner(view.at(bottomEdgeAt(Ratio.of(11, 20))), 14, 12),
+                edge,
+                corner(edge, 14, 12),
                 "**S** " + stair.brief().stringers().count() + " stringers, "
                         + stair.brief().stringers().stock().name());
-        subject.side()
-                .headBoard()
-                .ifPresent(board -> notes.onArea(
-                        middle(view.at(board)),
-                        List.of(
-                                Spot.of(toeSide.x() - 16, Math.min(toeSide.y() + 14, below - 20)),
-                                Spot.of(toeSide.x() - 16, Math.min(toeSide.y() + 22, below - 12))),
-                        "**H** "
-                                + subject.findPart(PartId.HEAD_BOARD)
-                                        .orElseThrow()
-                                        .name()));
-        subject.side()
-                .footBoard()
-                .ifPresent(board -> notes.onArea(
-                        middle(view.at(board)),
-                        corner(middle(view.at(board)), 30, -16),
-                        "**F** "
-                                + subject.findPart(PartId.FOOT_BOARD)
-                                        .orElseThrow()
-                                        .name()));
+        subject.side().headBoard().ifPresent(board -> {
+            Spot low =
+                    view.at(Point.of(stair.headerFace(), board.least(Point::y))).shifted(-0.5, -0.5);
+            notes.onArea(low, corner(low, 4, 15), "**H** " + name(PartId.HEAD_BOARD));
+        });
+        subject.side().footBoard().ifPresent(board -> {
+            Spot end = view.at(Point.of(board.greatest(Point::x), board.least(Point::y)))
+                    .shifted(-0.8, -0.6);
+            notes.onArea(end, corner(end, 20, -9), "**F** " + name(PartId.FOOT_BOARD));
+        });
+    }
+
+    private String name(PartId id) {
+        return subject.findPart(id).orElseThrow().name();
     }
 
     private static List<Spot> corner(Spot from, double right, double down) {
@@ -195,9 +217,5 @@ final class ElevationSheet {
         Length x = stair.headerFace().times(share);
         StringerShape shape = new StringerShape(stair);
         return Point.of(x, Length.max(shape.bottomEdge(x), stair.seat()));
-    }
-
-    private static Spot middle(List<Spot> corners) {
-        return Box.around(corners).centre();
     }
 }

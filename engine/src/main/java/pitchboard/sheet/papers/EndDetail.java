@@ -8,6 +8,7 @@ import pitchboard.parts.PartId;
 import pitchboard.parts.SideView;
 import pitchboard.plane.Outline;
 import pitchboard.plane.Point;
+import pitchboard.sheet.Box;
 import pitchboard.sheet.Fill;
 import pitchboard.sheet.Pen;
 import pitchboard.sheet.Spot;
@@ -17,7 +18,7 @@ import pitchboard.sheet.drafting.Hatch;
 import pitchboard.sheet.drafting.Material;
 import pitchboard.sheet.drafting.Pencil;
 import pitchboard.sheet.drafting.View;
-import pitchboard.sheet.drafting.Window;
+import pitchboard.sheet.tiling.Clip;
 import pitchboard.stair.Stair;
 import pitchboard.stair.StringerShape;
 
@@ -45,23 +46,38 @@ abstract class EndDetail {
         return new HeadDrawing(subject);
     }
 
-    /** The window in the site frame, lower left and upper right corner. */
+    /** What is shown when the end is drawn with its surroundings: lower left and upper right corner. */
     abstract List<Point> extent();
+
+    /** What is shown of the stringer alone, as a pattern. */
+    abstract List<Point> patternExtent();
 
     abstract void surroundings(Sketch sketch);
 
-    abstract void dimensions(Dimensions dimensions, View view);
+    abstract void dimensions(Dimensions dimensions, View view, Box around);
 
-    /** The corners of the outline that the detail is about, for match marks and checks. */
-    abstract List<Point> keyPoints();
+    abstract void patternDimensions(Dimensions dimensions, View view, Box around);
 
-    /** Draws the detail; what reaches out of its extent is cut off. */
+    /** Draws the end with its surroundings; what reaches out of its extent is cut off. */
     void draw(Draft draft, View view) {
-        Sketch sketch = new Sketch(draft, view, new Window(view.around(extent())));
+        Box around = view.around(extent());
+        Sketch sketch = new Sketch(draft, view, new Clip(around));
         surroundings(sketch);
         sketch.area(PartId.STRINGER, Pen.CUT, Optional.of(Fill.LIGHT), side.stringer());
         boards(sketch);
-        dimensions(new Dimensions(draft.pencil(SidePicture.ref(PartId.STRINGER)), subject::size), view);
+        dimensions(hand(draft), view, around);
+    }
+
+    /** Draws the stringer alone, as a pattern. */
+    void drawPattern(Draft draft, View view) {
+        Box around = view.around(patternExtent());
+        Sketch sketch = new Sketch(draft, view, new Clip(around));
+        sketch.area(PartId.STRINGER, Pen.CUT, Optional.of(Fill.LIGHT), side.stringer());
+        patternDimensions(hand(draft), view, around);
+    }
+
+    private Dimensions hand(Draft draft) {
+        return new Dimensions(draft.pencil(SidePicture.ref(PartId.STRINGER)), subject::size);
     }
 
     private void boards(Sketch sketch) {
@@ -74,7 +90,7 @@ abstract class EndDetail {
     }
 
     /** Draws into the window only. */
-    record Sketch(Draft draft, View view, Window window) {
+    record Sketch(Draft draft, View view, Clip window) {
         void area(PartId id, Pen pen, Optional<Fill> fill, Outline outline) {
             area(draft.pencil(SidePicture.ref(id)), pen, fill, outline);
         }
@@ -82,7 +98,7 @@ abstract class EndDetail {
         void area(Pencil pencil, Pen pen, Optional<Fill> fill, Outline outline) {
             List<Spot> corners = view.at(outline);
             List<Spot> inside = window.area(corners);
-            if (!inside.isEmpty()) {
+            if (inside.size() > 2) {
                 fill.ifPresent(tint -> pencil.fill(tint, inside));
                 window.edges(corners).forEach(stretch -> pencil.line(pen, stretch));
             }
@@ -90,7 +106,7 @@ abstract class EndDetail {
 
         void hatched(Pencil pencil, Pen pen, Material material, Outline outline) {
             List<Spot> inside = window.area(view.at(outline));
-            if (!inside.isEmpty()) {
+            if (inside.size() > 2) {
                 pencil.fill(Fill.WHITE, inside);
                 new Hatch(pencil).inside(inside, material);
                 window.edges(view.at(outline)).forEach(stretch -> pencil.line(pen, stretch));

@@ -2,50 +2,52 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
-import pitchboard.plane.Point;
 import pitchboard.sheet.Box;
+import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Draft;
+import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.tiling.Tiles;
+import pitchboard.sheet.type.Align;
+import pitchboard.sheet.type.Lettering;
 
-/** Foot and head of the stringer at true size, to lay on the board or cut out as patterns. */
+/** Foot and head of a stringer: in place on one sheet, and each as a true-size pattern. */
 final class EndSheets {
-    /** Room for the dimensions round the detail, in millimetres. */
-    private static final double LEFT = 24;
-
-    private static final double RIGHT = 20;
-    private static final double ABOVE = 9;
-    private static final double BELOW = 12;
+    private static final double NAME = 9;
 
     private EndSheets() {}
 
-    static List<Draft> of(Subject subject, Frame frame) {
+    /** Both ends with what they stand on and hang from. */
+    static List<Draft> inPlace(Subject subject, Frame frame) {
+        Draft draft = frame.draft("ends", "Foot and head of a stringer");
+        Box room = draft.room();
+        Box left = room.leftPart(room.width() * 0.57);
+        inPlace(draft, left, EndDetail.foot(subject), "Foot", subject);
+        inPlace(draft, room.withoutLeft(left.width()), EndDetail.head(subject), "Head", subject);
+        return List.of(draft.scaled("as noted"));
+    }
+
+    private static void inPlace(Draft draft, Box box, EndDetail detail, String name, Subject subject) {
+        Box clear =
+                box.withoutBottom(NAME + 12).withoutLeft(22).withoutRight(12).withoutTop(10);
+        View view = View.fitting(clear, detail.extent(), Scale.of(subject.tape()));
+        detail.draw(draft, view);
+        String words = name + ", " + view.scale().name();
+        draft.pencil().text(Spot.of(box.centre().x(), box.bottom() - 2), words, Lettering.NAME, Align.CENTRE);
+    }
+
+    /** The stringer's ends alone, to lay on the board or cut out. */
+    static List<Draft> patterns(Subject subject, Frame frame) {
         List<Draft> drafts = new ArrayList<>();
-        drafts.addAll(new TrueSize(frame, "foot", "Foot of a stringer, true size")
-                .sheets(atTrueSize(EndDetail.foot(subject))));
-        drafts.addAll(new TrueSize(frame, "head", "Head of a stringer, true size")
-                .sheets(atTrueSize(EndDetail.head(subject))));
+        drafts.addAll(pattern(frame, EndDetail.foot(subject), "foot", "Foot pattern, true size"));
+        drafts.addAll(pattern(frame, EndDetail.head(subject), "head", "Head pattern, true size"));
         return drafts;
     }
 
-    private static TrueSize.Drawing atTrueSize(EndDetail detail) {
-        return new TrueSize.Drawing() {
-            @Override
-            public Box room(View view) {
-                Box box = view.around(detail.extent());
-                return new Box(
-                        box.left() - LEFT, box.top() - ABOVE, box.width() + LEFT + RIGHT, box.height() + ABOVE + BELOW);
-            }
-
-            @Override
-            public void draw(Draft draft, View view) {
-                detail.draw(draft, view);
-            }
-
-            @Override
-            public List<Point> matchPoints() {
-                return detail.keyPoints();
-            }
-        };
+    private static List<Draft> pattern(Frame frame, EndDetail detail, String id, String title) {
+        Draft canvas = Tiles.canvas(id, title).scaled(Scale.TRUE_SIZE);
+        detail.drawPattern(canvas, View.of(Scale.TRUE_SIZE, Spot.of(0, 0)));
+        return Tiles.over(frame, canvas);
     }
 }

@@ -1,6 +1,5 @@
 package pitchboard.sheet.papers;
 
-import java.util.ArrayList;
 import java.util.List;
 import pitchboard.brief.FootDetail;
 import pitchboard.measure.Length;
@@ -8,6 +7,7 @@ import pitchboard.parts.PartId;
 import pitchboard.parts.SideView;
 import pitchboard.plane.Outline;
 import pitchboard.plane.Point;
+import pitchboard.sheet.Box;
 import pitchboard.sheet.Pen;
 import pitchboard.sheet.drafting.Dimensions;
 import pitchboard.sheet.drafting.Material;
@@ -67,31 +67,49 @@ final class FootDrawing extends EndDetail {
     }
 
     @Override
-    void dimensions(Dimensions dimensions, View view) {
-        double left = view.around(extent()).left();
-        double bottom = view.around(extent()).bottom();
-        Point toe = shape.toe();
-        Point firstCut = Point.of(Length.ZERO, stair.levelCut(1));
-        Point tread = stair.nosing(1);
-        dimensions.plumb(left - 3, view.plumb(toe), view.plumb(firstCut));
-        if (!stair.seat().isZero()) {
-            dimensions.plumb(left - 3, view.plumb(Point.of(Length.ZERO, Length.ZERO)), view.plumb(toe));
-        }
-        dimensions.plumb(left - 12, view.plumb(Point.of(Length.ZERO, Length.ZERO)), view.plumb(tread));
-        dimensions.level(bottom + 5, view.level(toe), view.level(shape.heel()));
-        dimensions.level(
-                view.around(extent()).top() - 3,
-                view.level(firstCut),
-                view.level(Point.of(stair.run(), stair.levelCut(1))));
+    List<Point> patternExtent() {
+        return corners(
+                AROUND.negated(),
+                stair.seat().minus(Length.inches(0, 1, 4)),
+                Length.max(shape.heel().x(), stair.run()).plus(AROUND),
+                stair.levelCut(1).plus(Length.inches(0, 1, 4)));
     }
 
     @Override
-    List<Point> keyPoints() {
-        List<Point> points =
-                new ArrayList<>(List.of(shape.toe(), Point.of(Length.ZERO, stair.levelCut(1)), shape.heel()));
-        if (stair.brief().foot() instanceof FootDetail.Kicker kicker) {
-            points.add(shape.toe().shifted(kicker.depth(), kicker.height()));
+    void dimensions(Dimensions dimensions, View view, Box around) {
+        Point zero = Point.of(Length.ZERO, Length.ZERO);
+        Point toe = shape.toe();
+        Point firstCut = Point.of(Length.ZERO, stair.levelCut(1));
+        dimensions.plumb(around.left() - 4, view.plumb(toe), view.plumb(firstCut));
+        if (!stair.seat().isZero()) {
+            dimensions.plumb(around.left() - 4, view.plumb(zero), view.plumb(toe));
         }
-        return points;
+        dimensions.plumb(around.left() - 14, view.plumb(zero), view.plumb(stair.nosing(1)));
+        dimensions.level(around.bottom() + 6, view.level(toe), view.level(shape.heel()));
+        if (stair.treads() > 1) {
+            dimensions.level(
+                    around.top() - 4, view.level(firstCut), view.level(Point.of(stair.run(), stair.levelCut(1))));
+        }
+        kicker(dimensions, view);
+    }
+
+    private void kicker(Dimensions dimensions, View view) {
+        if (stair.brief().foot() instanceof FootDetail.Kicker kicker) {
+            Point inner = shape.toe().shifted(kicker.depth(), kicker.height());
+            Point over = shape.toe().shifted(Length.ZERO, kicker.height());
+            dimensions.level(view.at(over).y() - 6, view.level(over), view.level(inner));
+            dimensions.plumb(
+                    view.at(inner).x() + 7,
+                    view.plumb(shape.toe().shifted(kicker.depth(), Length.ZERO)),
+                    view.plumb(inner));
+        }
+    }
+
+    @Override
+    void patternDimensions(Dimensions dimensions, View view, Box around) {
+        Point firstCut = Point.of(Length.ZERO, stair.levelCut(1));
+        dimensions.plumb(around.left() - 4, view.plumb(shape.toe()), view.plumb(firstCut));
+        dimensions.level(around.bottom() + 4, view.level(shape.toe()), view.level(shape.heel()));
+        kicker(dimensions, view);
     }
 }

@@ -1,12 +1,12 @@
 package pitchboard.sheet.papers;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.HeadFixing;
 import pitchboard.measure.Length;
 import pitchboard.plane.Outline;
 import pitchboard.plane.Point;
+import pitchboard.sheet.Box;
 import pitchboard.sheet.Fill;
 import pitchboard.sheet.Pen;
 import pitchboard.sheet.drafting.Dimensions;
@@ -50,27 +50,34 @@ final class HeadDrawing extends EndDetail {
     }
 
     @Override
-    void dimensions(Dimensions dimensions, View view) {
-        double right = view.around(extent()).right();
-        double left = view.around(extent()).left();
-        Point top = shape.headTop();
-        Point bottom = shape.headBottom();
-        Point floor = Point.of(stair.headerFace(), stair.flight().totalRise());
-        dimensions.plumb(right + 4, view.plumb(bottom), view.plumb(top), view.plumb(floor));
-        side.headBoard().ifPresent(board -> headBoard(dimensions, view, board, left));
-    }
-
-    private void headBoard(Dimensions dimensions, View view, Outline board, double left) {
-        Point low = Point.of(board.least(Point::x), board.least(Point::y));
-        Point high = Point.of(board.greatest(Point::x), board.greatest(Point::y));
-        dimensions.plumb(left - 4, view.plumb(low), view.plumb(Point.of(low.x(), high.y())));
-        dimensions.level(view.around(extent()).bottom() + 5, view.level(low), view.level(Point.of(high.x(), low.y())));
+    List<Point> patternExtent() {
+        return corners(
+                front(),
+                shape.headBottom().y().minus(Length.inches(0, 1, 4)),
+                stair.headerFace().plus(Length.inches(0, 1, 4)),
+                shape.headTop().y().plus(Length.inches(0, 1, 4)));
     }
 
     @Override
-    List<Point> keyPoints() {
-        List<Point> points = new ArrayList<>(List.of(shape.headTop(), shape.headBottom()));
-        side.headBoard().ifPresent(board -> points.add(Point.of(board.least(Point::x), board.least(Point::y))));
-        return points;
+    void dimensions(Dimensions dimensions, View view, Box around) {
+        Point floor = Point.of(stair.headerFace(), stair.flight().totalRise());
+        dimensions.plumb(
+                around.right() + 5, view.plumb(shape.headBottom()), view.plumb(shape.headTop()), view.plumb(floor));
+        headBoard(dimensions, view, around);
+    }
+
+    @Override
+    void patternDimensions(Dimensions dimensions, View view, Box around) {
+        dimensions.plumb(around.right() + 5, view.plumb(shape.headBottom()), view.plumb(shape.headTop()));
+        headBoard(dimensions, view, around);
+    }
+
+    private void headBoard(Dimensions dimensions, View view, Box around) {
+        side.headBoard().ifPresent(board -> {
+            Point low = Point.of(board.least(Point::x), board.least(Point::y));
+            Point high = Point.of(board.greatest(Point::x), board.greatest(Point::y));
+            dimensions.plumb(around.left() - 5, view.plumb(low), view.plumb(Point.of(low.x(), high.y())));
+            dimensions.level(around.bottom() + 6, view.level(low), view.level(Point.of(high.x(), low.y())));
+        });
     }
 }

@@ -4,59 +4,66 @@ import java.util.List;
 import pitchboard.measure.Decimals;
 import pitchboard.measure.Length;
 import pitchboard.measure.Marked;
-import pitchboard.parts.RunningMark;
+import pitchboard.parts.PartId;
 import pitchboard.parts.StoryPole;
+import pitchboard.parts.StringerLayout;
 import pitchboard.sheet.Box;
-import pitchboard.sheet.PartRef;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
 import pitchboard.sheet.type.Lettering;
 
-/** The running marks of a stringer and the heights on the pole, each rounded once from its own exact place. */
+/** The running marks of a stringer, and the heights on the pole, each rounded once from its own exact place. */
 final class MarkTable {
-    static final double WIDTH = 92;
+    private static final int HEAD_AND_BOTTOM_EDGE_ROWS = 4;
+    private static final double MOST_CAPITALS = 3;
+    private static final double LEAST_CAPITALS = 1.5;
+    private static final double ROW_PADDING = 2.7;
 
     private final Subject subject;
-    private final Draft draft;
+    private final StringerLayout layout;
 
-    MarkTable(Subject subject, Draft draft) {
+    MarkTable(Subject subject) {
         this.subject = subject;
-        this.draft = draft;
+        this.layout = subject.layout();
     }
 
-    void draw(Box room) {
+    void marks(Draft draft, Box room) {
         Table table = Table.of(
-                        Column.checkBox("corner", 17),
-                        Column.right("from datum", 25).bold(),
-                        Column.right("off by", 15).small(),
-                        Column.right("height on pole", 21).bold(),
-                        Column.right("off by", 14).small())
-                .lettered(lettering(room));
-        List<RunningMark> marks = subject.layout().marks();
-        StoryPole pole = StoryPole.of(subject.stair());
-        for (RunningMark mark : marks) {
-            boolean hasHeight = mark.step() <= pole.heights().size();
-            table.row(
-                    PartRef.NONE,
-                    List.of(
-                            mark.step() == marks.size() ? "head" : String.valueOf(mark.step()),
-                            subject.running(mark.at().line()),
-                            offBy(mark.at()),
-                            hasHeight
-                                    ? subject.running(
-                                            pole.heights().get(mark.step() - 1).line())
-                                    : "",
-                            hasHeight ? offBy(pole.heights().get(mark.step() - 1)) : ""));
+                        Column.checkBox("mark", 34),
+                        Column.right("from datum", 34).bold(),
+                        Column.right("off by", 18).small())
+                .lettered(lettering(room, layout.marks().size()));
+        table.heading("On the top edge: corners of the steps");
+        layout.marks().forEach(mark -> row(table, "corner " + mark.step(), mark.at()));
+        table.heading("On the bottom edge");
+        row(table, "heel of the foot", layout.heelMark());
+        row(table, "end of the head", layout.headMark());
+        table.draw(draft, room, 0);
+    }
+
+    void pole(Draft draft, Box room) {
+        List<Marked> heights = StoryPole.of(subject.stair()).heights();
+        Table table = Table.of(
+                        Column.checkBox("tread top", 28),
+                        Column.right("height", 30).bold(),
+                        Column.right("off by", 18).small())
+                .lettered(lettering(room, heights.size()));
+        table.heading("On the pole, from the finished surface");
+        for (int i = 0; i < heights.size(); i++) {
+            row(table, i + 1 == subject.stair().flight().risers() ? "floor" : String.valueOf(i + 1), heights.get(i));
         }
         table.draw(draft, room, 0);
     }
 
+    private void row(Table table, String name, Marked mark) {
+        table.row(SidePicture.ref(PartId.STRINGER), List.of(name, subject.running(mark.line()), offBy(mark)));
+    }
+
     /** Long flights get smaller rows, so that all marks stand on the one sheet. */
-    private Lettering lettering(Box room) {
-        double rowHeight = room.height() / (subject.layout().marks().size() + 2);
-        double capitals = Math.min(2.2, Math.max(1.5, rowHeight - 2.6));
-        return Lettering.ofCapitals(capitals);
+    private static Lettering lettering(Box room, int marks) {
+        double rowHeight = room.height() / (marks + HEAD_AND_BOTTOM_EDGE_ROWS + 1.5);
+        return Lettering.ofCapitals(Math.min(MOST_CAPITALS, Math.max(LEAST_CAPITALS, rowHeight - ROW_PADDING)));
     }
 
     /** How far the tape line is from the exact place, in thousandths of an inch or tenths of a millimetre. */

@@ -32,15 +32,8 @@ final class PartsSheet {
                             subject.size(part.length()),
                             part.purpose()));
         }
-        table.row(
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "Sizes are as the wood measures. A stringer's length is the board it needs, "
-                        + "trimming at both ends included.");
+        table.heading("Sizes are as the wood measures. A stringer's length is the board it needs, trimming at both ends"
+                + " included.");
         return table.over(page -> frame.draft(pageId("parts", page), "Pieces"));
     }
 

@@ -33,7 +33,7 @@ import pitchboard.stair.Stair;
 
 /** The stair from above. The climber's left is up the page: y counts from the right-hand end of the treads. */
 final class PlanSheet {
-    private static final Length FLOOR_SHOWN = Length.inches(16);
+    private static final Length FLOOR_SHOWN = Length.inches(26);
     private static final Length WALL_SHOWN = Length.inches(4);
     private static final Length BESIDE = Length.inches(8);
 
@@ -74,8 +74,8 @@ final class PlanSheet {
     private void draw() {
         floorAndWalls();
         landings();
-        stringers();
         treads();
+        stringers();
         wayUp();
         across();
         along();
@@ -135,9 +135,10 @@ final class PlanSheet {
         Pencil hand = draft.pencil(SidePicture.ref(PartId.TREAD));
         for (int step = 1; step <= stair.treads(); step++) {
             Length front = stair.nosing(step).x();
-            for (int board = 0; board < treads.boards(); board++) {
-                Length from = front.plus(treads.boardWidth().plus(treads.gap()).times(board));
-                hand.outline(Pen.OUTLINE, box(from, Length.ZERO, from.plus(treads.boardWidth()), width));
+            hand.outline(Pen.OUTLINE, Fill.WHITE, box(front, Length.ZERO, front.plus(treads.width()), width));
+            for (int board = 1; board < treads.boards(); board++) {
+                Length gap = front.plus(treads.boardWidth().plus(treads.gap()).times(board));
+                hand.line(Pen.THIN, view.at(gap, Length.ZERO), view.at(gap, width));
             }
         }
     }
@@ -186,7 +187,7 @@ final class PlanSheet {
         }
         dimensions().level(y + 15, at(first), at(face));
         pencil.text(
-                Spot.of(draft.room().left() + 28, y + 23),
+                Spot.of(view.at(first, Length.ZERO).x(), y + 23),
                 "Sizes along the flight are level, nosing to nosing; the last is from the top nosing to the face of the header.",
                 Lettering.NOTE,
                 Align.LEFT);

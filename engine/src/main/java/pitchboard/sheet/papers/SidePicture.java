@@ -23,7 +23,7 @@ import pitchboard.stair.StringerShape;
 /** Draws the stair from the side: seen by someone on the right hand of a person who climbs. */
 final class SidePicture {
     private static final Length HEADER_THICKNESS = Length.inches(1, 1, 2);
-    private static final Length FLOOR_SHOWN = Length.inches(14);
+    private static final Length FLOOR_SHOWN = Length.inches(26);
     private static final Length GROUND_BEFORE_TOE = Length.inches(16);
     private static final Length GROUND_BEHIND_HEEL = Length.inches(8);
     private static final Length GROUND_DEPTH = Length.inches(4);

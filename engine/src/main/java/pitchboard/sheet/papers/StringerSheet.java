@@ -2,10 +2,12 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import pitchboard.measure.Decimals;
 import pitchboard.measure.Length;
 import pitchboard.parts.PartId;
 import pitchboard.parts.RunningMark;
 import pitchboard.parts.SideView;
+import pitchboard.parts.StoryPole;
 import pitchboard.parts.StringerLayout;
 import pitchboard.plane.Outline;
 import pitchboard.plane.Point;
@@ -45,7 +47,7 @@ final class StringerSheet {
         this.pencil = draft.pencil();
         this.wood = draft.pencil(SidePicture.ref(PartId.STRINGER));
         Box room = draft.room().inset(3, 0);
-        View fit = View.fitting(room.withoutBottom(90), board().corners(), Scale.of(subject.tape()));
+        View fit = View.fitting(room.withoutBottom(100), board().corners(), Scale.of(subject.tape()));
         this.view = toTop(fit, room);
     }
 
@@ -77,18 +79,41 @@ final class StringerSheet {
         topMarks();
         bottomMarks();
         double below = view.around(board().corners()).bottom() + BELOW;
-        new StringerEnds(subject, draft).draw(belowBoard(below));
-        new MarkTable(subject, draft).draw(tableRoom(below));
+        Box room = draft.room();
+        Box lower = new Box(room.left(), below, room.width(), room.bottom() - below);
+        MarkTable tables = new MarkTable(subject);
+        tables.marks(draft, lower.leftPart(88));
+        tables.pole(draft, lower.withoutLeft(96));
+        howTo(Spot.of(lower.left() + 180, lower.top() + 3), lower.width() - 180);
     }
 
-    private Box belowBoard(double top) {
-        Box room = draft.room();
-        return new Box(room.left(), top, room.width() - MarkTable.WIDTH - 6, room.bottom() - top);
+    private void howTo(Spot top, double width) {
+        String grain = subject.tape().isInches() ? "thousandths of an inch" : "tenths of a millimetre";
+        pencil.paragraph(
+                top,
+                width,
+                "**How to mark it**\n• Crown up. Square the datum across the board, " + subject.size(trim())
+                        + " or more from its end.\n• Hook the tape on the datum and mark every corner from it. Never step off one"
+                        + " from another: what a tape line is off by, here in " + grain + ", would add up."
+                        + "\n• Lay the pitch board on each pair of marks, and draw rise and run."
+                        + "\n• Draw foot and head from their patterns."
+                        + "\n• As marked, rises differ by "
+                        + subject.size(StoryPole.of(stair).spread())
+                        + " at most.\n\n**Board needed** " + subject.size(layout.boardNeeded()) + ", "
+                        + stair.brief().stringers().stock().name() + "\n**Step along the edge** ≈ "
+                        + subject.running(layout.stepAlongEdge()) + "\n**Throat left** "
+                        + subject.size(layout.shape().throat()) + ", square to the edge"
+                        + "\n**Plumb cut** " + degrees(90 - stair.pitch().degrees()) + " to the edge, **level cut** "
+                        + degrees(stair.pitch().degrees()),
+                Lettering.NOTE);
     }
 
-    private Box tableRoom(double top) {
-        Box room = draft.room();
-        return new Box(room.right() - MarkTable.WIDTH, top, MarkTable.WIDTH, room.bottom() - top);
+    private static String degrees(double degrees) {
+        return Decimals.fixed(degrees, 1) + "°";
+    }
+
+    private Length trim() {
+        return stair.brief().stringers().trim();
     }
 
     /** The line all marks are measured from, squared across the board. */
@@ -96,7 +121,7 @@ final class StringerSheet {
         Spot top = view.at(Length.ZERO, Length.ZERO);
         Spot bottom = view.at(Length.ZERO, layout.shape().boardDepth().negated());
         pencil.line(Pen.CENTRE, top.shifted(0, -6), bottom.shifted(0, 5));
-        pencil.text(bottom.shifted(0, 8), "datum", Lettering.HEAD, Align.CENTRE);
+        pencil.text(bottom.shifted(-2, 5), "datum", Lettering.HEAD, Align.RIGHT);
     }
 
     private void topMarks() {

@@ -22,8 +22,8 @@ import pitchboard.sheet.drafting.Pencil;
 import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.Station;
 import pitchboard.sheet.drafting.View;
-import pitchboard.sheet.drafting.Window;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.tiling.Clip;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.stair.Stair;
@@ -49,8 +49,8 @@ final class TreadSheet {
     static List<Draft> of(Subject subject, Frame frame) {
         TreadSheet sheet = new TreadSheet(subject, frame);
         Box room = sheet.draft.room();
-        sheet.step(room.topPart(room.height() * 0.52));
-        sheet.width(room.bottomPart(room.height() * 0.46));
+        sheet.step(room.topPart(room.height() * 0.6));
+        sheet.width(room.bottomPart(room.height() * 0.38));
         return List.of(sheet.draft.scaled("as noted"));
     }
 
@@ -68,12 +68,12 @@ final class TreadSheet {
         List<Point> extent = new ArrayList<>(side.treadBoards(1).stream()
                 .flatMap(board -> board.corners().stream())
                 .toList());
-        extent.add(Point.of(stair.nosing(1).x(), stair.rise().times(2)));
+        extent.add(Point.of(stair.nosing(1).x(), stair.rise().times(2).plus(Length.inches(0, 1, 4))));
         extent.add(Point.of(
-                stair.run().plus(stair.run().dividedBy(3)), stair.levelCut(1).minus(Length.inches(2))));
+                stair.run().plus(stair.run().dividedBy(3)), stair.levelCut(1).minus(Length.inches(1))));
         Box clear = room.withoutBottom(NAME + 14).withoutTop(8).withoutLeft(30).withoutRight(50);
         View view = View.fitting(clear, extent, Scale.of(subject.tape()));
-        EndDetail.Sketch sketch = new EndDetail.Sketch(draft, view, new Window(view.around(extent)));
+        EndDetail.Sketch sketch = new EndDetail.Sketch(draft, view, new Clip(view.around(extent)));
         sketch.area(PartId.STRINGER, Pen.CUT, Optional.of(Fill.LIGHT), side.stringer());
         for (int step = 1; step <= Math.min(2, stair.treads()); step++) {
             side.treadBoards(step).forEach(board -> sketch.section(PartId.TREAD, board));
@@ -126,9 +126,9 @@ final class TreadSheet {
     private void width(Box room) {
         Length across = stair.brief().width();
         Length thickness = treads.thickness();
-        Length shown = Length.inches(7);
+        Length shown = Length.inches(5);
         List<Point> extent = List.of(Point.of(Length.ZERO, shown.negated()), Point.of(across, thickness));
-        Box clear = room.withoutBottom(NAME + 4).withoutTop(24).withoutLeft(20).withoutRight(20);
+        Box clear = room.withoutBottom(NAME + 1).withoutTop(18).withoutLeft(20).withoutRight(20);
         View view = View.fitting(clear, extent, Scale.of(subject.tape()));
         Pencil tread = draft.pencil(SidePicture.ref(PartId.TREAD));
         tread.outline(

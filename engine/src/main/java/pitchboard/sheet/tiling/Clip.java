@@ -7,15 +7,15 @@ import pitchboard.sheet.Box;
 import pitchboard.sheet.Spot;
 
 /** Cuts lines and areas off at the edges of an upright box. */
-final class Clip {
+public final class Clip {
     private final Box box;
 
-    Clip(Box box) {
+    public Clip(Box box) {
         this.box = box;
     }
 
     /** The stretches of an open line that are inside, each as long as it can be. */
-    List<List<Spot>> line(List<Spot> spots) {
+    public List<List<Spot>> line(List<Spot> spots) {
         List<List<Spot>> pieces = new ArrayList<>();
         List<Spot> piece = new ArrayList<>();
         for (int i = 1; i < spots.size(); i++) {
@@ -62,8 +62,15 @@ final class Clip {
                 : Optional.empty();
     }
 
+    /** The stretches of a closed line that are inside. */
+    public List<List<Spot>> edges(List<Spot> corners) {
+        List<Spot> round = new ArrayList<>(corners);
+        round.add(corners.get(0));
+        return line(round);
+    }
+
     /** The part of an area that is inside; empty when none is (Sutherland and Hodgman's way: one edge at a time). */
-    List<Spot> area(List<Spot> corners) {
+    public List<Spot> area(List<Spot> corners) {
         List<Spot> kept = corners;
         for (int edge = 0; edge < 4; edge++) {
             kept = behind(kept, edge);

@@ -44,7 +44,7 @@ final class Fraction {
     /** Adds the three runs and returns where the pen stands after them. */
     static double set(String above, String below, double pen, double em, Face face, List<Run> runs) {
         double small = em * SCALE;
-        double at = pen - (endsWithSpace(runs) ? em * INTO_SPACE : 0);
+        double at = pen - (followsWhole(runs) ? em * INTO_SPACE : 0);
         // Because small figures of the same weight would look pale beside the large ones.
         Face heavier = Face.BOLD;
         double aboveWidth = small * Alphabet.width(above, heavier);
@@ -58,7 +58,10 @@ final class Fraction {
         return belowAt + belowWidth + em * 0.02;
     }
 
-    private static boolean endsWithSpace(List<Run> runs) {
-        return !runs.isEmpty() && runs.get(runs.size() - 1).letters().endsWith(" ");
+    /** Whether a whole number and a space stand before, so that number and fraction read as one. */
+    private static boolean followsWhole(List<Run> runs) {
+        String before = runs.isEmpty() ? "" : runs.get(runs.size() - 1).letters();
+        int space = before.length() - 1;
+        return space > 0 && before.charAt(space) == ' ' && isFigure(before.charAt(space - 1));
     }
 }
