@@ -56,7 +56,7 @@ public final class Worksheet {
 
     private List<Figure> totalRise() {
         Flight flight = stair.flight();
-        Length landing = flight.totalRun().plus(stair.riserThickness());
+        Length landing = stair.landing();
         Length read = site.rise().at(landing);
         List<Figure> figures = new ArrayList<>();
         if (site.rise() instanceof Rise.FromLevelLine) {
