@@ -57,7 +57,7 @@ public record StringerLayout(StringerShape shape, Outline outline, Length datum)
         return stair().pitch().alongForLevel(stair().run());
     }
 
-    /** The corner of every step on the top edge and, one further, the plumb cut at the head; each rounded once. */
+    /** The corner of every step on the top edge and, one further, the header's face; each rounded once. */
     public List<RunningMark> marks() {
         Graduation graduation = stair().brief().tape().graduation();
         return IntStream.rangeClosed(1, stair().treads() + 1)
@@ -70,12 +70,15 @@ public record StringerLayout(StringerShape shape, Outline outline, Length datum)
         return stepAlongEdge().times(step - 1L).minus(datum);
     }
 
-    /** Where the level cut of the foot meets the bottom edge. */
+    /** Where the level cut of the foot meets the bottom edge, or the head in a flight lower than the board is deep. */
     public Marked heelMark() {
         return bottomMark(shape.heel());
     }
 
-    /** Where the plumb cut of the head meets the bottom edge. */
+    /**
+     * Where the header's face meets the bottom edge, or the seat in a flight lower than the board is deep: joined with
+     * the last of {@link #marks} it gives the plumb cut, before anything is let into it.
+     */
     public Marked headMark() {
         return bottomMark(shape.headBottom());
     }
