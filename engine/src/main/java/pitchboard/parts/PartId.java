@@ -6,7 +6,9 @@ public record PartId(String mark) {
     public static final PartId PITCH_BOARD = new PartId("P");
     public static final PartId TREAD = new PartId("T");
     public static final PartId RISER = new PartId("R");
+    public static final PartId BOTTOM_RISER = new PartId("RB");
     public static final PartId TOP_RISER = new PartId("RT");
+    public static final PartId BACK_STRIP = new PartId("RS");
     public static final PartId HEAD_BOARD = new PartId("H");
     public static final PartId FOOT_BOARD = new PartId("F");
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import pitchboard.brief.Brief;
 import pitchboard.brief.FootDetail;
 import pitchboard.brief.HeadFixing;
-import pitchboard.brief.HeadJoin;
 import pitchboard.brief.Risers;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.TreadMakeUp;
@@ -77,29 +76,8 @@ public final class PartMaker {
     }
 
     private void risers() {
-        if (!(brief.risers() instanceof Risers.Boards boards)) {
-            return;
-        }
-        boolean topIsFloor = brief.headJoin() == HeadJoin.ONE_DOWN;
-        int alike = stair.flight().risers() - (topIsFloor ? 1 : 0);
-        add(
-                PartId.RISER,
-                "riser board",
-                "closes a step, from the tread below to the underside of the tread above",
-                alike,
-                boards.thickness(),
-                stair.openingBetweenTreads(),
-                brief.width());
-        Length underFloor = stair.rise().minus(stair.site().head().decking());
-        if (topIsFloor && underFloor.isPositive()) {
-            add(
-                    PartId.TOP_RISER,
-                    "top riser board",
-                    "closes the last step, from the top tread to the underside of the decking",
-                    1,
-                    boards.thickness(),
-                    underFloor,
-                    brief.width());
+        if (brief.risers() instanceof Risers.Boards boards) {
+            parts.addAll(new RiserBoards(stair, boards).parts());
         }
     }
 

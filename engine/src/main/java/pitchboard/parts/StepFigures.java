@@ -25,7 +25,7 @@ record StepFigures(Stair stair) {
 
     List<Figure> totalRise() {
         Flight flight = stair.flight();
-        Length landing = flight.totalRun().plus(stair.riserThickness());
+        Length landing = stair.landing();
         Length read = site().rise().at(landing);
         List<Figure> figures = new ArrayList<>();
         if (site().rise() instanceof Rise.FromLevelLine) {

@@ -8,6 +8,9 @@ public sealed interface Rise {
     /** The rise when the foot lands this far, level, from the face of the header. */
     Length at(Length distanceFromHead);
 
+    /** Where the ground changes its slope, level from the face of the header; empty when it never does. */
+    List<Length> bends();
+
     /** How sure the least sure reading is. */
     Certainty certainty();
 
@@ -16,6 +19,11 @@ public sealed interface Rise {
         @Override
         public Length at(Length distanceFromHead) {
             return rise.value();
+        }
+
+        @Override
+        public List<Length> bends() {
+            return List.of();
         }
 
         @Override
@@ -52,6 +60,13 @@ public sealed interface Rise {
                 next++;
             }
             return readings.get(next - 1).lineTo(readings.get(next), distanceFromHead);
+        }
+
+        @Override
+        public List<Length> bends() {
+            return readings.subList(1, readings.size() - 1).stream()
+                    .map(Reading::distance)
+                    .toList();
         }
     }
 

@@ -2,120 +2,97 @@ package pitchboard.stair;
 
 import java.util.ArrayList;
 import java.util.List;
-import pitchboard.brief.FootDetail;
-import pitchboard.brief.HeadFixing;
+import java.util.Optional;
+import pitchboard.brief.Stringers;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
+import pitchboard.site.Measured;
 
 /** What wood and space say of a stair, before any code is asked. */
 public final class Buildable implements Gate {
     private static final String GEOMETRY = "geometry";
+    private static final String MEASURED = "measured";
 
     @Override
     public List<Objection> objections(Stair stair) {
+        StringerShape shape = new StringerShape(stair);
         List<Objection> found = new ArrayList<>();
-        space(stair, found);
-        treads(stair, found);
-        wood(stair, found);
-        if (found.stream().noneMatch(objection -> objection.id().equals("wood-left"))) {
-            ends(stair, found);
+        space(stair).ifPresent(found::add);
+        treadsCoverTheRun(stair).ifPresent(found::add);
+        treadsStandClear(stair).ifPresent(found::add);
+        stringersStandApart(stair).ifPresent(found::add);
+        Optional<Objection> nothingLeft = woodLeft(shape);
+        nothingLeft.ifPresent(found::add);
+        // Without wood under the steps there are no ends to look at.
+        if (nothingLeft.isEmpty()) {
+            found.addAll(new FootCut(shape).objections());
+            found.addAll(new HeadCut(shape).objections());
         }
         return found;
     }
 
-    private static void space(Stair stair, List<Objection> found) {
-        stair.site().runAvailable().ifPresent(available -> {
-            if (stair.spaceTaken().isMoreThan(available.value())) {
-                found.add(of(
+    private static Optional<Objection> space(Stair stair) {
+        Length taken = stair.spaceTaken();
+        return stair.site()
+                .runAvailable()
+                .map(Measured::value)
+                .filter(taken::isMoreThan)
+                .map(available -> new Objection(
                         "space",
                         "level space taken, header to first nosing",
-                        stair.spaceTaken(),
-                        available.value(),
-                        "measured",
+                        taken,
+                        available,
+                        MEASURED,
                         "find more run, or climb in fewer, higher steps where the code lets you"));
-            }
-        });
     }
 
-    private static void treads(Stair stair, List<Objection> found) {
-        if (stair.projection().isNegative()) {
-            found.add(of(
-                    "tread-covers-run",
-                    "width of a tread",
-                    stair.brief().treads().width(),
-                    stair.run(),
-                    GEOMETRY,
-                    "use wider tread boards, or a shorter run"));
-        }
+    private static Optional<Objection> treadsCoverTheRun(Stair stair) {
+        Length width = stair.brief().treads().width();
+        return when(
+                width.isLessThan(stair.run()),
+                "tread-covers-run",
+                "width of a tread",
+                width,
+                stair.run(),
+                "use wider tread boards, or a shorter run");
     }
 
-    private static void wood(Stair stair, List<Objection> found) {
-        StringerShape shape = new StringerShape(stair);
-        if (!shape.throat().isPositive()) {
-            found.add(of(
-                    "wood-left",
-                    "depth cut out of the stringer",
-                    shape.notchDepth(),
-                    shape.boardDepth(),
-                    GEOMETRY,
-                    "use deeper stock for the stringers"));
-        }
+    private static Optional<Objection> treadsStandClear(Stair stair) {
+        return when(
+                stair.treadThickness().isAtLeast(stair.rise()),
+                "treads-clear",
+                "thickness of a tread",
+                stair.treadThickness(),
+                stair.rise(),
+                "use thinner treads, or fewer, higher steps");
     }
 
-    private static void ends(Stair stair, List<Objection> found) {
-        StringerShape shape = new StringerShape(stair);
-        Length underFirstCut = footTakes(stair);
-        if (stair.firstCut().isAtMost(underFirstCut)) {
-            found.add(of(
-                    "first-cut",
-                    "height of the first cut",
-                    stair.firstCut(),
-                    underFirstCut,
-                    GEOMETRY,
-                    "use thinner treads, a thinner board at the foot, or fewer risers"));
-        }
-        if (stair.brief().foot() instanceof FootDetail.Kicker kicker
-                && shape.heel().x().isAtMost(kicker.depth())) {
-            found.add(of(
-                    "kicker-fits",
-                    "length of the level cut at the foot",
-                    shape.heel().x(),
-                    kicker.depth(),
-                    GEOMETRY,
-                    "use a narrower kicker, or deeper stock for the stringers"));
-        }
-        head(stair, shape, found);
+    private static Optional<Objection> stringersStandApart(Stair stair) {
+        Stringers stringers = stair.brief().stringers();
+        Length wood = stringers.stock().thickness().times(stringers.count());
+        Length room = stair.brief().width().minus(stringers.treadOverhang().times(2));
+        return when(
+                wood.isMoreThan(room),
+                "stringers-fit",
+                "thickness of all stringers together",
+                wood,
+                room,
+                "use fewer stringers, less overhang of the treads, or a wider flight");
     }
 
-    private static Length footTakes(Stair stair) {
-        return stair.brief().foot() instanceof FootDetail.Kicker kicker ? kicker.height() : Length.ZERO;
+    private static Optional<Objection> woodLeft(StringerShape shape) {
+        return when(
+                !shape.throat().isPositive(),
+                "wood-left",
+                "depth cut out of the stringer",
+                shape.notchDepth(),
+                shape.boardDepth(),
+                "use deeper stock for the stringers");
     }
 
-    private static void head(Stair stair, StringerShape shape, List<Objection> found) {
-        if (!shape.contactHeight().isPositive()) {
-            found.add(of(
-                    "head-meets-header",
-                    "plumb contact of the head with the header",
-                    shape.contactHeight(),
-                    Length.ZERO,
-                    GEOMETRY,
-                    "add a drop header under it, or bring the top tread flush with the floor"));
-        }
-        if (stair.brief().headFixing() instanceof HeadFixing.Ledger ledger
-                && (ledger.height().isAtLeast(shape.plumbCut())
-                        || shape.heel().x().isAtLeast(stair.headerFace().minus(ledger.thickness())))) {
-            found.add(of(
-                    "ledger-fits",
-                    "plumb cut at the head",
-                    shape.plumbCut(),
-                    ledger.height(),
-                    GEOMETRY,
-                    "use a lower ledger, or another fixing at the head"));
-        }
-    }
-
-    private static Objection of(
-            String id, String what, Quantity measured, Quantity limit, String citation, String change) {
-        return new Objection(id, what, measured, limit, citation, change);
+    /** An objection of plain geometry, when it holds. */
+    static Optional<Objection> when(
+            boolean holds, String id, String what, Quantity measured, Quantity limit, String change) {
+        return holds ? Optional.of(new Objection(id, what, measured, limit, GEOMETRY, change)) : Optional.empty();
     }
 }

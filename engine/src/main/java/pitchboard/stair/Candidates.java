@@ -1,20 +1,19 @@
 package pitchboard.stair;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import pitchboard.brief.Brief;
 import pitchboard.brief.HeadJoin;
 import pitchboard.measure.Length;
-import pitchboard.measure.Tape;
 import pitchboard.site.Site;
 
 /**
  * The flights worth trying: rises a leg can climb, runs a foot can stand on. Wider than any code, so that near misses
- * show up too.
+ * show up too. A number of risers or a run that was asked for is tried in any case.
  */
 final class Candidates {
     private static final Length LOWEST_RISE = Length.inches(3);
@@ -25,79 +24,97 @@ final class Candidates {
 
     private final Site site;
     private final Brief brief;
+    private final NavigableSet<Length> roundRuns;
 
     private Candidates(Site site, Brief brief) {
         this.site = site;
         this.brief = brief;
+        this.roundRuns = roundRuns(brief);
     }
 
+    /** By growing number of risers. */
     static Stream<Stair> of(Site site, Brief brief) {
         Candidates candidates = new Candidates(site, brief);
-        return IntStream.rangeClosed(1, MOST_RISERS).boxed().flatMap(candidates::withRisers);
+        return candidates.riserCounts().boxed().flatMap(candidates::withRisers);
+    }
+
+    private IntStream riserCounts() {
+        IntStream beyond = brief.wishes().risers().filter(wished -> wished > MOST_RISERS).stream()
+                .mapToInt(Integer::intValue);
+        return IntStream.concat(IntStream.rangeClosed(1, MOST_RISERS), beyond);
     }
 
     private Stream<Stair> withRisers(int risers) {
         if (treads(risers) < 1 || !couldClimb(risers)) {
             return Stream.empty();
         }
-        return runs(risers).flatMap(run -> stair(risers, run).stream());
+        Stream<Length> filling = fillingRun(risers).filter(run -> !roundRuns.contains(run)).stream();
+        return Stream.concat(roundRuns.stream(), filling).flatMap(run -> stair(risers, run).stream());
     }
 
     private int treads(int risers) {
         return brief.headJoin() == HeadJoin.FLUSH ? risers : risers - 1;
     }
 
-    /** A quick look at both ends of the range of runs, so that hopeless counts cost nothing. */
+    /** A look at the highest and the lowest ground the foot could land on, so that hopeless counts cost little. */
     private boolean couldClimb(int risers) {
-        Length a = landedRise(risers, SHORTEST_RUN);
-        Length b = landedRise(risers, LONGEST_RUN);
-        return Length.max(a, b).dividedBy(risers).isAtLeast(LOWEST_RISE)
-                && Length.min(a, b).dividedBy(risers).isAtMost(HIGHEST_RISE);
+        Length nearest = landing(risers, roundRuns.first());
+        Length farthest = landing(risers, roundRuns.last());
+        Stream<Length> bendsBetween =
+                site.rise().bends().stream().filter(bend -> bend.isMoreThan(nearest) && bend.isLessThan(farthest));
+        NavigableSet<Length> rises = Stream.concat(Stream.of(nearest, farthest), bendsBetween)
+                .map(site::totalRise)
+                .collect(Collectors.toCollection(TreeSet::new));
+        boolean canClimb = rises.last().isAtLeast(LOWEST_RISE.times(risers))
+                && rises.first().isAtMost(HIGHEST_RISE.times(risers));
+        return canClimb || isWished(risers);
+    }
+
+    private boolean isWished(int risers) {
+        return brief.wishes().risers().map(wished -> wished == risers).orElse(false);
+    }
+
+    private Length landing(int risers, Length run) {
+        return run.times(treads(risers)).plus(brief.risers().inFront());
     }
 
     /** The landing point moves with the run, and on a slope the rise moves with it. */
-    private Length landedRise(int risers, Length run) {
-        return site.totalRise(run.times(treads(risers)).plus(brief.risers().inFront()));
-    }
-
     private Optional<Stair> stair(int risers, Length run) {
-        Length totalRise = landedRise(risers, run);
-        Length rise = totalRise.dividedBy(risers);
-        if (rise.isLessThan(LOWEST_RISE) || rise.isMoreThan(HIGHEST_RISE)) {
+        Length totalRise = site.totalRise(landing(risers, run));
+        boolean climbable =
+                totalRise.isAtLeast(LOWEST_RISE.times(risers)) && totalRise.isAtMost(HIGHEST_RISE.times(risers));
+        if (!climbable && !(isWished(risers) && totalRise.isPositive())) {
             return Optional.empty();
         }
         return Optional.of(new Stair(site, brief, new Flight(brief.headJoin(), risers, totalRise, run)));
     }
 
-    /** Round runs of the tape, what was wished for, and the run that just fills the space. */
-    private Stream<Length> runs(int risers) {
-        TreeSet<Length> runs = new TreeSet<>(roundRuns(brief.tape()));
-        brief.wishes().run().ifPresent(runs::add);
-        brief.wishes().targetRun().ifPresent(runs::add);
-        fillingRun(risers).ifPresent(runs::add);
-        return runs.stream();
-    }
-
-    private static List<Length> roundRuns(Tape tape) {
-        Length step = tape.isInches() ? Length.inches(0, 1, 4) : Length.mm(5);
-        List<Length> runs = new ArrayList<>();
+    /** Round runs of the tape, and what was wished for. */
+    private static NavigableSet<Length> roundRuns(Brief brief) {
+        Length step = brief.tape().isInches() ? Length.inches(0, 1, 4) : Length.mm(5);
+        NavigableSet<Length> runs = new TreeSet<>();
         long first = SHORTEST_RUN.wholeTimes(step);
-        for (long i = first; step.times(i).isAtMost(LONGEST_RUN); i++) {
-            runs.add(step.times(i));
+        for (Length run = step.times(first); run.isAtMost(LONGEST_RUN); run = run.plus(step)) {
+            runs.add(run);
         }
+        Stream.of(brief.wishes().run(), brief.wishes().targetRun())
+                .flatMap(Optional::stream)
+                .filter(Length::isPositive)
+                .forEach(runs::add);
         return runs;
     }
 
+    /** The run that just fills the space, down to the tape's line. */
     private Optional<Length> fillingRun(int risers) {
         int stepsBehindFirstTread = treads(risers) - 1;
         if (stepsBehindFirstTread == 0) {
             return Optional.empty();
         }
+        Length firstTread = brief.treads().width().plus(brief.risers().inFront());
         return site.runAvailable()
                 .map(available -> available
                         .value()
-                        .minus(brief.treads().width())
-                        .minus(brief.risers().inFront())
+                        .minus(firstTread)
                         .dividedBy(stepsBehindFirstTread)
                         .roundedDown(brief.tape().graduation()))
                 .filter(run -> run.isAtLeast(SHORTEST_RUN) && run.isAtMost(LONGEST_RUN));

@@ -37,7 +37,7 @@ public final class Solver {
         List<Option> all = Candidates.of(site, brief).map(this::judged).toList();
         Ranking ranking = new Ranking(brief.wishes());
         List<Option> good =
-                all.stream().filter(Option::isAllowed).sorted(ranking).toList();
+                ranking.bestFirst(all.stream().filter(Option::isAllowed).toList());
         List<Option> asWished = good.stream().filter(this::meetsWishes).toList();
         List<Option> others =
                 good.stream().filter(option -> !meetsWishes(option)).toList();
@@ -64,10 +64,9 @@ public final class Solver {
         if (!brief.wishes().fixesSomething()) {
             return Optional.empty();
         }
-        return all.stream()
+        return ranking.leastBad(all.stream()
                 .filter(this::meetsWishes)
-                .filter(option -> wood.objections(option.stair()).isEmpty())
-                .min(ranking.afterFewestObjections());
+                .filter(option -> wood.objections(option.stair()).isEmpty()));
     }
 
     private static List<Option> nearMisses(List<Option> all) {

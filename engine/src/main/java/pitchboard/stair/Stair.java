@@ -67,6 +67,11 @@ public record Stair(Site site, Brief brief, Flight flight) {
         return flight.totalRun();
     }
 
+    /** Where the foot lands: the front of the first riser, level from the header's face. */
+    public Length landing() {
+        return headerFace().plus(riserThickness());
+    }
+
     /** The front edge of tread {@code step}, on its walking surface. */
     public Point nosing(int step) {
         Length back = run().times(step).minus(riserThickness());
@@ -83,11 +88,9 @@ public record Stair(Site site, Brief brief, Flight flight) {
         return rise().minus(treadThickness());
     }
 
-    /** Level space from the header's face to the first nosing, which reaches in front of everything else. */
+    /** Level space from the header's face to the first nosing, or to the first riser when that stands in front. */
     public Length spaceTaken() {
-        Length toCut = headerFace();
-        Length toNosing = headerFace().minus(nosing(1).x());
-        return Length.max(toCut.plus(riserThickness()), toNosing);
+        return Length.max(landing(), headerFace().minus(nosing(1).x()));
     }
 
     /**

@@ -74,7 +74,7 @@ final class StringerOutline {
         Length back = top.x().minus(board.thickness());
         add(back, top.y());
         if (shape.takesWholeCut(board)) {
-            add(back, Length.max(shape.bottomEdge(back), stair.seat()));
+            add(shape.lowestAt(back));
             return;
         }
         Length under = top.y().minus(board.height());
@@ -83,7 +83,7 @@ final class StringerOutline {
         add(shape.headBottom());
     }
 
-    /** The ledger's bottom is level with the point where the bottom edge would meet the header. */
+    /** The ledger's underside is level with the lowest point of the plumb cut it takes away. */
     private void ledger(HeadFixing.Ledger ledger) {
         Point bottom = shape.headBottom();
         Length back = bottom.x().minus(ledger.thickness());
@@ -91,6 +91,6 @@ final class StringerOutline {
         add(shape.headTop());
         add(bottom.x(), sitsAt);
         add(back, sitsAt);
-        add(back, Length.max(shape.bottomEdge(back), stair.seat()));
+        add(shape.lowestAt(back));
     }
 }

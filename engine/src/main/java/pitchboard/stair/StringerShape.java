@@ -16,8 +16,17 @@ public record StringerShape(Stair stair) {
         return stair.pitch();
     }
 
+    private HeadFixing fixing() {
+        return stair.brief().headFixing();
+    }
+
     public Length boardDepth() {
         return stair.brief().stringers().stock().depth();
+    }
+
+    /** Plumb height of the board as it slopes: {@code d / cos}. */
+    public Length plumbDepth() {
+        return pitch().plumbForDepth(boardDepth());
     }
 
     /** How deep a step is cut into the board, square to its edge: {@code r·g / √(r² + g²)}. */
@@ -37,7 +46,7 @@ public record StringerShape(Stair stair) {
 
     /** Height of the board's bottom edge. */
     public Length bottomEdge(Length x) {
-        return topEdge(x).minus(pitch().plumbForDepth(boardDepth()));
+        return topEdge(x).minus(plumbDepth());
     }
 
     /** Where the last level cut meets the header's face. */
@@ -47,7 +56,11 @@ public record StringerShape(Stair stair) {
 
     /** Where the bottom edge meets the header's face, or the seat when the flight is lower than the board is deep. */
     public Point headBottom() {
-        Length x = stair.headerFace();
+        return lowestAt(stair.headerFace());
+    }
+
+    /** The lowest wood at this place: the bottom edge, or the seat where that is higher. */
+    Point lowestAt(Length x) {
         return Point.of(x, Length.max(bottomEdge(x), stair.seat()));
     }
 
@@ -61,17 +74,24 @@ public record StringerShape(Stair stair) {
         return Point.of(Length.ZERO, stair.seat());
     }
 
-    /** The back corner of the level cut at the foot. */
+    /** The back corner of the level cut at the foot: on the bottom edge, or under the head in a low flight. */
     public Point heel() {
         Length climb = stair.seat().minus(bottomEdge(Length.ZERO));
-        Length x = Length.min(pitch().levelFor(climb), lowestHeadX());
-        return Point.of(x, stair.seat());
+        return Point.of(Length.min(pitch().levelFor(climb), tail()), stair.seat());
     }
 
-    private Length lowestHeadX() {
-        Length face = stair.headerFace();
-        boolean cutOff = stair.brief().headFixing() instanceof HeadFixing.HangerBoard board && takesWholeCut(board);
-        return cutOff ? face.minus(((HeadFixing.HangerBoard) stair.brief().headFixing()).thickness()) : face;
+    /** Where the wood ends at the bottom edge of the head: at the header, or in front of what is let in there. */
+    Length tail() {
+        boolean wholeFace = fixing() instanceof HeadFixing.HangerBoard board && !takesWholeCut(board);
+        return wholeFace ? stair.headerFace() : stair.headerFace().minus(headNotchDepth());
+    }
+
+    /** How far what is let into the head reaches into the stringer; zero when the plumb cut stays whole. */
+    Length headNotchDepth() {
+        if (fixing() instanceof HeadFixing.HangerBoard board) {
+            return board.thickness();
+        }
+        return fixing() instanceof HeadFixing.Ledger ledger ? ledger.thickness() : Length.ZERO;
     }
 
     /** Whether the hanger board is as high as the plumb cut, so that the whole cut moves back by its thickness. */
@@ -84,13 +104,31 @@ public record StringerShape(Stair stair) {
         return StringerOutline.of(this);
     }
 
-    /** Plumb height in which the head's cut, or the hanger board let into it, touches the header. */
-    public Length contactHeight() {
-        Length headerTop = stair.flight().totalRise().minus(stair.site().head().decking());
-        Length headerBottom = headerTop.minus(stair.site().head().depth());
-        Length bottom = stair.brief().headFixing() instanceof HeadFixing.HangerBoard board
+    /** Top of what carries the head against the header: the hanger board, the ledger, or else the plumb cut itself. */
+    public Length bearingTop() {
+        return fixing() instanceof HeadFixing.Ledger ledger
+                ? headBottom().y().plus(ledger.height())
+                : headTop().y();
+    }
+
+    /** Foot of what carries the head against the header. */
+    public Length bearingBottom() {
+        return fixing() instanceof HeadFixing.HangerBoard board
                 ? headTop().y().minus(board.height())
                 : headBottom().y();
-        return Length.min(headTop().y(), headerTop).minus(Length.max(bottom, headerBottom));
+    }
+
+    /** The header's upper edge: the decking lies on it. */
+    public Length headerTop() {
+        return stair.flight().totalRise().minus(stair.site().head().decking());
+    }
+
+    public Length headerBottom() {
+        return headerTop().minus(stair.site().head().depth());
+    }
+
+    /** Plumb height in which what carries the head lies against the header; not positive when it misses it. */
+    public Length contactHeight() {
+        return Length.min(bearingTop(), headerTop()).minus(Length.max(bearingBottom(), headerBottom()));
     }
 }
