@@ -5,6 +5,7 @@ import java.util.List;
 import pitchboard.brief.FootDetail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 
 /** What wood and space say of a stair, before any code is asked. */
@@ -116,6 +117,6 @@ public final class Buildable implements Gate {
 
     private static Objection of(
             String id, String what, Quantity measured, Quantity limit, String citation, String change) {
-        return new Objection(id, what, measured, limit, citation, change);
+        return new Objection(id, what, measured, limit, citation, Phrase.of(change));
     }
 }
