@@ -20,17 +20,19 @@ record House(String root, List<Row> rows) {
             engine    | brief       | measure, site
             engine    | stair       | measure, source, plane, site, brief
             engine    | rules       | measure, source, plane, site, brief, stair
-            engine    | rules.kinds | measure, source, plane, site, brief, stair, rules
-            engine    | rules.books | measure, source, site, brief, stair, rules, rules.kinds
+            engine    | rules.kinds.. | measure, source, plane, site, brief, stair, rules
+            engine    | rules.books | measure, source, site, brief, stair, rules, rules.kinds..
             engine    | parts       | measure, source, plane, site, brief, stair
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
             engine    | sheet.drafting | measure, plane, sheet, sheet.type
             engine    | sheet.frame | measure, brief, sheet, sheet.type, sheet.drafting
+            engine    | sheet.tiling | sheet, sheet.type, sheet.drafting, sheet.frame
+            engine    | sheet.inspection | sheet, sheet.type
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
-            engine    | sheet.papers | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
+            engine    | sheet.papers | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
             engine    | intake      | measure, source, site, brief, rules
-            engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.frame, sheet.papers
+            engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.papers
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

@@ -34,12 +34,12 @@ public record SideView(Stair stair) {
         return boards;
     }
 
-    /** The board in front of one riser cut; empty when the steps are open. */
+    /** The board in front of one riser cut, from level cut to level cut; empty when the steps are open. */
     public Optional<Outline> riserBoard(int step) {
         if (!(stair.brief().risers() instanceof Risers.Boards boards)) {
             return Optional.empty();
         }
-        Length bottom = stair.rise().times(step - 1L);
+        Length bottom = step == 1 ? stair.site().lowerFinish().negated() : stair.levelCut(step - 1);
         Length top = isFloor(step) ? deckingUnderside() : stair.levelCut(step);
         if (top.isAtMost(bottom)) {
             return Optional.empty();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.Stringers;
 import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 import pitchboard.site.Measured;
 
@@ -43,7 +44,7 @@ public final class Buildable implements Gate {
                         taken,
                         available,
                         MEASURED,
-                        "find more run, or climb in fewer, higher steps where the code lets you"));
+                        Phrase.of("find more run, or climb in fewer, higher steps where the code lets you")));
     }
 
     private static Optional<Objection> treadsCoverTheRun(Stair stair) {
@@ -93,6 +94,8 @@ public final class Buildable implements Gate {
     /** An objection of plain geometry, when it holds. */
     static Optional<Objection> when(
             boolean holds, String id, String what, Quantity measured, Quantity limit, String change) {
-        return holds ? Optional.of(new Objection(id, what, measured, limit, GEOMETRY, change)) : Optional.empty();
+        return holds
+                ? Optional.of(new Objection(id, what, measured, limit, GEOMETRY, Phrase.of(change)))
+                : Optional.empty();
     }
 }

@@ -2,8 +2,10 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
-import pitchboard.rules.Amendment;
+import pitchboard.measure.Phrase;
+import pitchboard.measure.Tape;
 import pitchboard.rules.Finding;
+import pitchboard.rules.FindingText;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.sheet.PartRef;
@@ -11,7 +13,6 @@ import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
-import pitchboard.source.Clause;
 
 /** What the rulebook says of the stair, clause by clause, worst first. */
 final class RulesSheet {
@@ -24,8 +25,11 @@ final class RulesSheet {
             Column.rest("what to do, or why not"),
             Column.left("clause", 40).small());
 
+    private final FindingText text;
+
     private RulesSheet(Subject subject) {
         this.subject = subject;
+        this.text = FindingText.on(subject.tape(), Tape.Style.PRINTED);
     }
 
     static List<Draft> of(Subject subject, Frame frame) {
@@ -43,10 +47,6 @@ final class RulesSheet {
         section("Cannot be told yet: measure, decide or look", Verdict.CannotTell.class);
         section("Passes", Verdict.Pass.class);
         section("Does not apply here", Verdict.DoesNotApply.class);
-        if (!subject.rulebook().amendments().isEmpty()) {
-            table.heading("Local changes");
-            subject.rulebook().amendments().forEach(this::amendment);
-        }
         table.heading("Which stairs this book is about");
         table.row(
                 "",
@@ -81,10 +81,10 @@ final class RulesSheet {
         cells.add(finding.verdict()
                 .match(
                         pass -> "",
-                        fail -> fail.where().words() + ": " + fail.remedy(),
-                        Verdict.DoesNotApply::because,
-                        Verdict.CannotTell::missing));
-        cells.add(clause(finding.rule().clause()));
+                        fail -> fail.where().words() + ": " + words(fail.remedy()),
+                        not -> words(not.because()),
+                        cannot -> words(cannot.missing())));
+        cells.add(source(finding));
         table.row(PartRef.NONE, cells);
     }
 
@@ -98,21 +98,17 @@ final class RulesSheet {
     }
 
     private String words(Limit limit) {
-        return limit.bound().words() + " " + subject.words(limit.value());
+        return text.bound(limit);
     }
 
-    private static String clause(Clause clause) {
-        String caution = clause.confidence().caution();
-        return clause.locus() + (caution.isEmpty() ? "" : " (" + caution + ")");
+    private String words(Phrase phrase) {
+        return phrase.write(subject.tape(), Tape.Style.PRINTED);
     }
 
-    private void amendment(Amendment change) {
-        table.row(
-                "",
-                change.rule(),
-                "",
-                change.limit().map(subject::words).orElse("not enforced"),
-                change.why(),
-                change.saidBy() + (change.since().isEmpty() ? "" : ", since " + change.since()));
+    /** Without the name of the book, which the sheet's title has. */
+    private String source(Finding finding) {
+        String name = subject.rulebook().edition().shortName() + " ";
+        String source = text.source(finding);
+        return source.startsWith(name) ? source.substring(name.length()) : source;
     }
 }
