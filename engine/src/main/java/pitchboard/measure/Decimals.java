@@ -58,8 +58,8 @@ public final class Decimals {
     }
 
     private static String unitsOfLarge(double value, int places) {
-        BigDecimal rounded = new BigDecimal(value).abs().setScale(places, RoundingMode.HALF_UP);
-        return rounded.unscaledValue().toString();
+        BigDecimal kept = new BigDecimal(value).abs().setScale(KEPT_PLACES, RoundingMode.HALF_EVEN);
+        return kept.setScale(places, RoundingMode.HALF_UP).unscaledValue().toString();
     }
 
     private static String placed(boolean negative, String units, int places) {

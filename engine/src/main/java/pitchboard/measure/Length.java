@@ -44,15 +44,19 @@ public final class Length implements Quantity, Comparable<Length> {
         return new Length(Surd.of(millimetres.times(UNITS_PER_MM)));
     }
 
-    /** The diagonal of a box with these rational sides: the root of the sum of their squares. */
+    /**
+     * The diagonal of a box with these sides: the root of the sum of their squares.
+     *
+     * @throws ArithmeticException when a side has a square root in it
+     */
     public static Length diagonal(Length... sides) {
         Ratio squares = Ratio.ZERO;
         for (Length side : sides) {
-            squares = squares.plus(side.rationalUnits().times(side.rationalUnits()));
+            squares = squares.plus(side.inInches().times(side.inInches()));
         }
         BigInteger below = squares.denominator();
-        return new Length(Surd.of(
-                Ratio.ZERO, Ratio.of(BigInteger.ONE, below), squares.numerator().multiply(below)));
+        return inches(1)
+                .timesRoot(Ratio.of(BigInteger.ONE, below), squares.numerator().multiply(below));
     }
 
     public Length plus(Length other) {

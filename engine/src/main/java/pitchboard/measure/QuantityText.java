@@ -8,26 +8,13 @@ public final class QuantityText {
     private QuantityText() {}
 
     /**
-     * With its unit, rounded once: lengths to the tape, ratios to three places, areas to hundredths of a square inch or
-     * whole square millimetres, pitches to a tenth of a degree. A printed angle is never rounded below a hundredth.
+     * With its unit, rounded once: lengths to the tape, ratios to three places, pitches to a tenth of a degree, printed
+     * angles to a hundredth, areas to a hundredth of a square inch or to whole square millimetres.
      */
     public static String write(Quantity quantity, Tape tape, Tape.Style style) {
-        if (quantity instanceof Length length) {
-            return TapeWriter.write(length, tape, style);
-        }
-        if (quantity instanceof Ratio ratio) {
-            return ratio(ratio, 3, style);
-        }
-        if (quantity instanceof Pitch pitch) {
-            return printed(Decimals.fixed(pitch.degrees(), 1), style) + degreeSign(style);
-        }
-        if (quantity instanceof Angle angle) {
-            return printed(Decimals.trimmed(angle.degrees(), 2), style) + degreeSign(style);
-        }
-        if (quantity instanceof Area area) {
-            return area(area, tape.isInches() ? 2 : 0, tape, style);
-        }
-        return Integer.toString(((Count) quantity).value());
+        return quantity instanceof Length length
+                ? TapeWriter.write(length, tape, style)
+                : decimal(quantity, usualPlaces(quantity, tape), tape, style);
     }
 
     /**
@@ -53,31 +40,42 @@ public final class QuantityText {
         return printed(Decimals.trimmed(ratio, mostPlaces), style);
     }
 
+    private static int usualPlaces(Quantity quantity, Tape tape) {
+        if (quantity instanceof Ratio) {
+            return 3;
+        }
+        if (quantity instanceof Pitch) {
+            return 1;
+        }
+        return quantity instanceof Area && !tape.isInches() ? 0 : 2;
+    }
+
     private static String decimal(Quantity quantity, int places, Tape tape, Tape.Style style) {
         if (quantity instanceof Length length) {
             return tape.isInches()
                     ? TapeWriter.decimalInches(length, places, style)
                     : TapeWriter.mm(length, places, style);
         }
+        if (quantity instanceof Ratio ratio) {
+            return ratio(ratio, places, style);
+        }
         if (quantity instanceof Pitch pitch) {
-            return printed(Decimals.fixed(pitch.degrees(), places), style) + degreeSign(style);
+            return printed(Decimals.trimmed(pitch.degrees(), places), style) + degreeSign(style);
         }
         if (quantity instanceof Angle angle) {
-            return printed(Decimals.fixed(angle.degrees(), places), style) + degreeSign(style);
+            return ratio(angle.degrees(), places, style) + degreeSign(style);
         }
-        if (quantity instanceof Area area) {
-            return area(area, places, tape, style);
-        }
-        return quantity instanceof Ratio ratio ? ratio(ratio, places, style) : write(quantity, tape, style);
+        return quantity instanceof Area area
+                ? area(area, places, tape, style)
+                : Integer.toString(((Count) quantity).value());
     }
 
     private static String area(Area area, int places, Tape tape, Tape.Style style) {
         if (tape.isInches()) {
-            return printed(Decimals.trimmed(area.squareInches(), places), style) + " sq in";
+            return ratio(area.squareInches(), places, style) + " sq in";
         }
         Ratio squareMm = area.squareInches().times(SQUARE_MM_PER_SQUARE_INCH);
-        String unit = style == Tape.Style.PRINTED ? " mm²" : " sq mm";
-        return printed(Decimals.trimmed(squareMm, places), style) + unit;
+        return ratio(squareMm, places, style) + (style == Tape.Style.PRINTED ? " mm²" : " sq mm");
     }
 
     private static String degreeSign(Tape.Style style) {

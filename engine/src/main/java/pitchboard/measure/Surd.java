@@ -6,7 +6,7 @@ import java.math.BigInteger;
  * The exact number {@code rational + coefficient * sqrt(radicand)}; the coefficient is zero exactly when the radicand
  * is one. The arithmetic behind {@link Length}, which gives it its unit.
  */
-record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) {
+record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements Comparable<Surd> {
     static final Surd ZERO = of(Ratio.ZERO);
 
     static Surd of(Ratio rational) {
@@ -94,7 +94,8 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) {
         return coefficient.times(coefficient).times(Ratio.of(radicand, BigInteger.ONE));
     }
 
-    int compareTo(Surd other) {
+    @Override
+    public int compareTo(Surd other) {
         if (isRational() || other.isRational() || radicand.equals(other.radicand)) {
             return plus(other.negated()).signum();
         }

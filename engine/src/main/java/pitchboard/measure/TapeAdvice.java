@@ -20,6 +20,7 @@ final class TapeAdvice {
     static final String NO_ZERO_BELOW = "2, 4, 8, 16, 32 or 64 below the stroke: nothing is divided into no parts";
     static final String WHOLE_IN_FRACTION = "whole numbers above and below the stroke";
     static final String DECIMAL_OR_FRACTION = "either decimals or a fraction, not both";
+    static final String TIGHT_DASH = "a space, or a dash with no space beside it: with spaces it could mean less";
     static final String NO_COMMA = "a point before decimals, and nothing between thousands: a comma can mean either";
     static final String ONE_POINT = "one decimal point in a number";
     static final String DIGIT_AFTER_POINT = "a digit after the point";

@@ -43,8 +43,20 @@ record TapeNumber(Ratio value, Form form, int start) {
         if (!plain.isWhole()) {
             throw cursor.refuseNext(TapeAdvice.DECIMAL_OR_FRACTION);
         }
-        cursor.skip(Kind.DASH);
+        stepOverDash(cursor, first);
         return fraction(cursor, plain.value, first.start());
+    }
+
+    /** Only a dash that touches both numbers joins them: {@code 9 - 3/4} could be meant as a subtraction. */
+    private static void stepOverDash(TapeCursor cursor, Token before) {
+        Token dash = cursor.peek();
+        if (dash.kind() != Kind.DASH) {
+            return;
+        }
+        if (before.end() != dash.start() || dash.end() != cursor.peek(1).start()) {
+            throw cursor.refuseNext(TapeAdvice.TIGHT_DASH);
+        }
+        cursor.next();
     }
 
     private static boolean isFractionAt(TapeCursor cursor, int ahead) {
@@ -62,20 +74,25 @@ record TapeNumber(Ratio value, Form form, int start) {
         if (cursor.isAt(Kind.STROKE)) {
             throw cursor.refuseNext(TapeAdvice.ONE_STROKE);
         }
+        Ratio part = quotient(cursor, top, bottom);
+        Ratio value = whole.plus(part);
+        if (part.compareTo(Ratio.ONE) >= 0) {
+            throw cursor.refuse(top.start(), bottom.end(), TapeAdvice.lessThanOne(value, whole.isZero()));
+        }
+        return new TapeNumber(value, Form.FRACTION, start);
+    }
+
+    private static Ratio quotient(TapeCursor cursor, Token top, Token bottom) {
         Ratio numerator = wholeNumber(cursor, top);
         Ratio denominator = wholeNumber(cursor, bottom);
         if (denominator.isZero()) {
             throw cursor.refuse(top.start(), bottom.end(), TapeAdvice.NO_ZERO_BELOW);
         }
-        Ratio value = whole.plus(numerator.dividedBy(denominator));
+        Ratio quotient = numerator.dividedBy(denominator);
         if (!isOnATape(denominator)) {
-            Ratio near = nearestOnATape(value);
-            throw cursor.refuse(top.start(), bottom.end(), TapeAdvice.tapeFraction(near));
+            throw cursor.refuse(top.start(), bottom.end(), TapeAdvice.tapeFraction(nearestOnATape(quotient)));
         }
-        if (numerator.compareTo(denominator) >= 0) {
-            throw cursor.refuse(top.start(), bottom.end(), TapeAdvice.lessThanOne(value, whole.isZero()));
-        }
-        return new TapeNumber(value, Form.FRACTION, start);
+        return quotient;
     }
 
     /** Only halves of halves, down to sixty-fourths: a third of an inch is on no tape, so it is a slip of the pen. */

@@ -22,6 +22,8 @@ final class TapeScanner {
             "1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3", "1/5", "2/5", "3/5", "4/5", "1/6", "5/6",
             "1/7", "1/9", "1/10", "0/3");
 
+    private static final String KNOWN_SIGNS = SPACES + DASHES + STROKES + FOOT_MARKS + INCH_MARKS + VULGAR;
+
     private final String text;
     private final List<Token> tokens = new ArrayList<>();
     private int at;
@@ -133,8 +135,7 @@ final class TapeScanner {
     }
 
     private static boolean isKnown(char c) {
-        String known = SPACES + DASHES + STROKES + FOOT_MARKS + INCH_MARKS + VULGAR;
-        return isDigit(c) || isLetter(c) || known.indexOf(c) >= 0;
+        return isDigit(c) || isLetter(c) || KNOWN_SIGNS.indexOf(c) >= 0;
     }
 
     private static boolean isDigit(char c) {

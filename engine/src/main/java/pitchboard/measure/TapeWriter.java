@@ -23,7 +23,7 @@ public final class TapeWriter {
     }
 
     /**
-     * Feet, inches and fraction: {@code 8'-9 3/4"}, {@code 10'-0"}; inches alone under one foot.
+     * Feet, inches and fraction: {@code 8'-9 3/4"}, {@code 10'-0 1/2"}; inches alone under one foot.
      *
      * @throws IllegalArgumentException when the graduation is not of the inch
      */
@@ -35,7 +35,8 @@ public final class TapeWriter {
             return sign(line, style) + mixed(inches, style) + inchMark(style);
         }
         Ratio rest = inches.minus(INCHES_PER_FOOT.times(Ratio.of(feet, BigInteger.ONE)));
-        return sign(line, style) + feet + footMark(style) + "-" + mixed(rest, style) + inchMark(style);
+        String zero = rest.signum() > 0 && rest.compareTo(Ratio.ONE) < 0 ? "0 " : "";
+        return sign(line, style) + feet + footMark(style) + "-" + zero + mixed(rest, style) + inchMark(style);
     }
 
     /**
