@@ -3,13 +3,10 @@ package pitchboard;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
-import java.util.stream.Stream;
 import pitchboard.brief.Brief;
 import pitchboard.brief.HeadJoin;
 import pitchboard.measure.Length;
 import pitchboard.site.Site;
-import pitchboard.stair.Buildable;
 import pitchboard.stair.Flight;
 import pitchboard.stair.Stair;
 
@@ -18,7 +15,6 @@ import pitchboard.stair.Stair;
  * finishes, level ground and uneven. Most could be real; some are odd on purpose.
  */
 public final class RandomJobs {
-    private static final Buildable WOOD = new Buildable();
     private static final int MOST_RISERS = 25;
 
     private RandomJobs() {}
@@ -32,22 +28,8 @@ public final class RandomJobs {
         return new Asked(seed, new RandomSite(draws, brief.tape()).site(), brief);
     }
 
-    /** The jobs of the seeds 0, 1, 2 ... */
-    public static Stream<Asked> first(int count) {
-        return LongStream.range(0, count).mapToObj(RandomJobs::of);
-    }
-
-    /** A stair for each of the first jobs that climbs at all: good, bad, or impossible to build. */
-    public static Stream<Stair> anyStairs(int jobs) {
-        return first(jobs).flatMap(asked -> findAnyStair(asked).stream());
-    }
-
-    /** Those of {@link #anyStairs} that wood and space allow. */
-    public static Stream<Stair> buildableStairs(int jobs) {
-        return anyStairs(jobs).filter(stair -> WOOD.objections(stair).isEmpty());
-    }
-
-    private static Optional<Stair> findAnyStair(Asked asked) {
+    /** A stair of about common steps, good, bad, or impossible to build; empty where nothing climbs. */
+    static Optional<Stair> findAnyStair(Asked asked) {
         Draws draws = new Draws(~asked.seed());
         Length run = draws.onTape(asked.brief().tape(), 180, 360);
         Length wanted = draws.onTape(asked.brief().tape(), 110, 240);
