@@ -55,7 +55,7 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
         if (numerator == Long.MIN_VALUE || denominator == Long.MIN_VALUE) {
             return of(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
         }
-        long divisor = greatestCommonDivisor(Math.abs(numerator), Math.abs(denominator));
+        long divisor = denominator == 1 ? 1 : greatestCommonDivisor(Math.abs(numerator), Math.abs(denominator));
         long sign = denominator < 0 ? -1 : 1;
         long top = sign * (numerator / divisor);
         long bottom = sign * (denominator / divisor);
@@ -112,6 +112,9 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     }
 
     public Ratio plus(Ratio other) {
+        if (isNarrow() && narrowDenominator == other.narrowDenominator) {
+            return of(narrowNumerator + other.narrowNumerator, narrowDenominator);
+        }
         if (isNarrow() && other.isNarrow()) {
             return of(
                     narrowNumerator * other.narrowDenominator + other.narrowNumerator * narrowDenominator,

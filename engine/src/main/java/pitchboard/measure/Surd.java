@@ -9,6 +9,9 @@ import java.math.BigInteger;
 record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements Comparable<Surd> {
     static final Surd ZERO = of(Ratio.ZERO);
 
+    /** When doubles come closer than this part of either, exact arithmetic decides. */
+    private static final double DOUBT = 1e-9;
+
     static Surd of(Ratio rational) {
         return new Surd(rational, Ratio.ZERO, BigInteger.ONE);
     }
@@ -18,11 +21,9 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
         if (coefficient.isZero()) {
             return of(rational);
         }
-        BigInteger root = radicand.sqrt();
-        if (root.multiply(root).equals(radicand)) {
-            return of(rational.plus(coefficient.times(Ratio.of(root, BigInteger.ONE))));
-        }
-        return new Surd(rational, coefficient, radicand);
+        return Squares.findRoot(radicand)
+                .map(root -> of(rational.plus(coefficient.times(Ratio.of(root, BigInteger.ONE)))))
+                .orElseGet(() -> new Surd(rational, coefficient, radicand));
     }
 
     boolean isRational() {
@@ -72,11 +73,9 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
         if (radicand.equals(other)) {
             return this;
         }
-        BigInteger product = radicand.multiply(other);
-        BigInteger root = product.sqrt();
-        if (!root.multiply(root).equals(product)) {
-            throw new ArithmeticException("lengths along two different slopes cannot be added exactly");
-        }
+        BigInteger root = Squares.findRoot(radicand.multiply(other))
+                .orElseThrow(
+                        () -> new ArithmeticException("lengths along two different slopes cannot be added exactly"));
         return new Surd(rational, coefficient.times(Ratio.of(root, other)), other);
     }
 
@@ -86,8 +85,16 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
         if (a == 0 || b == 0 || a == b) {
             return a != 0 ? a : b;
         }
+        double nearly = rational.approx() + root();
+        if (Math.abs(nearly) > DOUBT * Math.abs(root())) {
+            return nearly > 0 ? 1 : -1;
+        }
         int larger = rational.times(rational).compareTo(squareOfRoot());
         return larger > 0 ? a : b;
+    }
+
+    private double root() {
+        return coefficient.approx() * Math.sqrt(radicand.doubleValue());
     }
 
     private Ratio squareOfRoot() {

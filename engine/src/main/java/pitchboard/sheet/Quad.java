@@ -1,6 +1,5 @@
 package pitchboard.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /** A rectangle that may be turned: the place a line of text takes up. Corners in order round it. */
@@ -57,16 +56,21 @@ public record Quad(List<Spot> corners) {
         if (length < TOUCH) {
             return false;
         }
-        List<Double> mine = shadow(one, dx / length, dy / length);
-        List<Double> theirs = shadow(other, dx / length, dy / length);
-        return mine.get(1) <= theirs.get(0) + TOUCH || theirs.get(1) <= mine.get(0) + TOUCH;
+        double touch = TOUCH * length;
+        return greatest(one, dx, dy) <= least(other, dx, dy) + touch
+                || greatest(other, dx, dy) <= least(one, dx, dy) + touch;
     }
 
-    private static List<Double> shadow(Quad quad, double dx, double dy) {
-        List<Double> places = new ArrayList<>();
-        quad.corners.forEach(corner -> places.add(corner.x() * dx + corner.y() * dy));
-        return List.of(
-                places.stream().reduce(Math::min).orElseThrow(),
-                places.stream().reduce(Math::max).orElseThrow());
+    private static double least(Quad quad, double dx, double dy) {
+        return -greatest(quad, -dx, -dy);
+    }
+
+    /** How far the quad reaches in a direction, as a multiple of the direction's length. */
+    private static double greatest(Quad quad, double dx, double dy) {
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (Spot corner : quad.corners) {
+            greatest = Math.max(greatest, corner.x() * dx + corner.y() * dy);
+        }
+        return greatest;
     }
 }

@@ -1,7 +1,9 @@
 package pitchboard.sheet.table;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.PartRef;
 import pitchboard.sheet.Pen;
@@ -23,6 +25,7 @@ final class TableSetter {
     private final Draft draft;
     private final Box box;
     private final List<Double> widths;
+    private final Map<Row.Cells, List<Paragraph>> set = new IdentityHashMap<>();
 
     TableSetter(Table table, Draft draft, Box box) {
         this.table = table;
@@ -143,7 +146,12 @@ final class TableSetter {
         return Math.max(tallest, table.lettering().capHeight()) + 2 * PAD_DOWN;
     }
 
+    /** Set once, though asked for when measured and again when drawn. */
     private List<Paragraph> paragraphs(Row.Cells row) {
+        return set.computeIfAbsent(row, this::set);
+    }
+
+    private List<Paragraph> set(Row.Cells row) {
         List<Paragraph> set = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
             set.add(cell(row.cells().get(i), i, lettering(table.columns().get(i).kind())));

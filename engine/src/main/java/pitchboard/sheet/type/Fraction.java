@@ -37,7 +37,7 @@ final class Fraction {
         return end;
     }
 
-    private static boolean isFigure(char letter) {
+    static boolean isFigure(char letter) {
         return letter >= '0' && letter <= '9';
     }
 

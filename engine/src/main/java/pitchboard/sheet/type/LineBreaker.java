@@ -6,6 +6,7 @@ import java.util.List;
 /** Breaks one line of running text into rows that fit a width. A word that is wider than the width stands alone. */
 final class LineBreaker {
     private static final String BULLET = "• ";
+    private static final char HARD_SPACE = '\u00a0';
 
     private final Lettering lettering;
     private final double width;
@@ -14,6 +15,8 @@ final class LineBreaker {
     private boolean rowStartsBold;
     private boolean bold;
     private double indent;
+    private double rowWidth;
+    private boolean rowIsEmpty = true;
 
     LineBreaker(Lettering lettering, double width) {
         this.lettering = lettering;
@@ -28,28 +31,42 @@ final class LineBreaker {
         bold = startsBold;
         rowStartsBold = startsBold;
         double hang = text.startsWith(BULLET) ? Typesetter.width(BULLET, lettering.regular()) : 0;
-        for (String word : joinFractions(text).split(" ", -1)) {
-            append(word.replace('\u00a0', ' '), hang);
+        String held = holdFractions(text);
+        int from = 0;
+        for (int space = held.indexOf(' '); space >= 0; space = held.indexOf(' ', from)) {
+            append(held.substring(from, space), hang);
+            from = space + 1;
         }
+        append(held.substring(from), hang);
         finishRow();
         return rows;
     }
 
     /** Because "9 3/4" must not be torn apart at its space: that space is held as a hard one until the row is set. */
-    private static String joinFractions(String text) {
-        return text.replaceAll("(\\d) (\\d+\u2044\\d)", "$1\u00a0$2");
+    private static String holdFractions(String text) {
+        StringBuilder held = new StringBuilder(text);
+        for (int slash = text.indexOf(Fraction.SLASH); slash >= 0; slash = text.indexOf(Fraction.SLASH, slash + 1)) {
+            int space = Fraction.startBefore(text, slash, 0) - 1;
+            if (space > 0 && text.charAt(space) == ' ' && Fraction.isFigure(text.charAt(space - 1))) {
+                held.setCharAt(space, HARD_SPACE);
+            }
+        }
+        return held.toString();
     }
 
-    private void append(String word, double hang) {
-        String longer = row.length() == 0 ? word : row + " " + word;
-        if (row.length() > 0 && indent + Typesetter.width(opened(longer), lettering) > width) {
+    private void append(String held, double hang) {
+        String word = held.replace(HARD_SPACE, ' ');
+        double wordWidth = Typesetter.width(bold ? Typesetter.boldSwitch() + word : word, lettering);
+        double space = rowIsEmpty ? 0 : Typesetter.width(" ", lettering);
+        if (!rowIsEmpty && indent + rowWidth + space + wordWidth > width) {
             finishRow();
             indent = hang;
             rowStartsBold = bold;
-            longer = word;
+            space = 0;
         }
-        row.setLength(0);
-        row.append(longer);
+        row.append(rowIsEmpty ? "" : " ").append(word);
+        rowIsEmpty = false;
+        rowWidth += space + wordWidth;
         bold = bold ^ switches(word) % 2 == 1;
     }
 
@@ -57,6 +74,8 @@ final class LineBreaker {
         String text = opened(row.toString());
         rows.add(new Paragraph.Row(indent, Typesetter.line(closed(text), lettering)));
         row.setLength(0);
+        rowWidth = 0;
+        rowIsEmpty = true;
     }
 
     private String opened(String text) {

@@ -19,11 +19,15 @@ public final class Typesetter {
     /** Sets one line; a line break in it counts as a space. */
     public static TypeLine line(String text, Lettering lettering) {
         Composer composer = new Composer(lettering.em());
-        String[] pieces = text.replace('\n', ' ').split("\\*\\*", -1);
-        for (int i = 0; i < pieces.length; i++) {
-            Face face = i % 2 == 1 ? Face.BOLD : lettering.face();
-            composer.add(pieces[i], face);
+        String plain = text.replace('\n', ' ');
+        Face face = lettering.face();
+        int from = 0;
+        for (int at = plain.indexOf(BOLD_SWITCH); at >= 0; at = plain.indexOf(BOLD_SWITCH, from)) {
+            composer.add(plain.substring(from, at), face);
+            face = face == lettering.face() ? Face.BOLD : lettering.face();
+            from = at + BOLD_SWITCH.length();
         }
+        composer.add(plain.substring(from), face);
         return composer.line();
     }
 
