@@ -2,7 +2,7 @@ package pitchboard.stair;
 
 import static pitchboard.Shapes.mm;
 
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import pitchboard.brief.Brief;
 import pitchboard.brief.FootDetail;
@@ -14,7 +14,7 @@ import pitchboard.site.Site;
 final class HandCheck {
     private static final double TIE = 1e-7;
 
-    private final SortedSet<String> against = new TreeSet<>();
+    private final NavigableSet<String> against = new TreeSet<>();
     private final Site site;
     private final Brief brief;
     private final double height;
@@ -39,7 +39,7 @@ final class HandCheck {
         this.plumbDepth = mm(brief.stringers().stock().depth()) * Math.hypot(rise, run) / run;
     }
 
-    static SortedSet<String> against(Stair stair) {
+    static NavigableSet<String> against(Stair stair) {
         HandCheck check = new HandCheck(stair);
         check.plan();
         check.steps();
