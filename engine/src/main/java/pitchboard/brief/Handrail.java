@@ -35,6 +35,14 @@ public record Handrail(
         public int count() {
             return count;
         }
+
+        public boolean isLeft() {
+            return this == LEFT || this == BOTH;
+        }
+
+        public boolean isRight() {
+            return this == RIGHT || this == BOTH;
+        }
     }
 
     /** The section of the rail. */

@@ -6,7 +6,7 @@ import pitchboard.measure.Quantity;
 /**
  * A local change to one rule of a book.
  *
- * @param rule id of the rule
+ * @param rule id of the rule, or of one of its provisos
  * @param clause the clause it stands in there, when several rules of the book share the id; empty otherwise
  * @param limit the new limit; empty when the rule is not enforced at all
  * @param saidBy who says so: an office, an ordinance, an official in person; never empty

@@ -10,7 +10,10 @@ import pitchboard.plane.Point;
  * @param point in the site frame, when it is one place on the side view
  */
 public record Place(String words, Optional<Point> point) {
-    public static final Place WHOLE_FLIGHT = new Place("the whole flight", Optional.empty());
+    public static final Place WHOLE_FLIGHT = named("the whole flight");
+    public static final Place EVERY_STEP = named("every step");
+    public static final Place HEAD = named("the head");
+    public static final Place FOOT = named("the foot");
 
     public static Place at(String words, Point point) {
         return new Place(words, Optional.of(point));

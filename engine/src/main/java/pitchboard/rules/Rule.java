@@ -19,21 +19,43 @@ public interface Rule {
     Verdict judge(Stair stair);
 
     /** The limit a user's own file may change; empty when the rule has none. */
-    Optional<Limit> limit();
+    default Optional<Limit> limit() {
+        return Optional.empty();
+    }
 
-    /** The same rule with another limit, for a local change; only called when {@link #limit} has a value. */
-    Rule withLimit(Quantity value);
+    /**
+     * The same rule with another limit, for a local change.
+     *
+     * @throws IllegalStateException when {@link #limit} is empty
+     */
+    default Rule withLimit(Quantity value) {
+        throw new IllegalStateException(id() + " has no limit to change to " + value);
+    }
 
-    /** Whether another number of risers or another run could change the verdict; such rules choose the stair. */
-    boolean shapesTheFlight();
+    /** What the clause makes this rule depend on. */
+    default List<Proviso> provisos() {
+        return List.of();
+    }
+
+    /**
+     * The same rule with other numbers in its provisos, for a local change.
+     *
+     * @throws IllegalStateException when {@link #provisos} is empty
+     */
+    default Rule withProvisos(List<Proviso> provisos) {
+        throw new IllegalStateException(id() + " has no provisos to change to " + provisos);
+    }
+
+    /**
+     * Whether the rule has a say in the number of risers and the run. A rule that something else puts right, such as a
+     * rail or a riser board, has none.
+     */
+    default boolean shapesTheFlight() {
+        return false;
+    }
 
     /** The measurements the verdict rests on; while one of them is unsure, a pass is no pass. */
-    List<Reading> restsOn();
-
-    /** The measurements a verdict can rest on. */
-    enum Reading {
-        RISE,
-        RUN_AVAILABLE,
-        OVERHEAD
+    default List<Reading> restsOn() {
+        return List.of();
     }
 }

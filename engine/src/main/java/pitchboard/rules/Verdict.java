@@ -1,6 +1,7 @@
 package pitchboard.rules;
 
 import java.util.function.Function;
+import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 
 /** What a rule says of a stair. Four answers, never a yes or no. */
@@ -12,21 +13,29 @@ public sealed interface Verdict {
      *
      * @param remedy what to do next, in the imperative
      */
-    record Fail(Quantity measured, Limit limit, Place where, String remedy) implements Verdict {}
+    record Fail(Quantity measured, Limit limit, Place where, Phrase remedy) implements Verdict {}
 
     /**
      * The rule says nothing about this stair.
      *
      * @param because a whole reason, such as {@code the flight has only 3 risers}
      */
-    record DoesNotApply(String because) implements Verdict {}
+    record DoesNotApply(Phrase because) implements Verdict {}
 
     /**
      * Not enough is known.
      *
      * @param missing what to measure, decide or look at, in the imperative
      */
-    record CannotTell(String missing) implements Verdict {}
+    record CannotTell(Phrase missing) implements Verdict {}
+
+    static Verdict doesNotApply(String because, Quantity... quantities) {
+        return new DoesNotApply(Phrase.of(because, quantities));
+    }
+
+    static Verdict cannotTell(String missing, Quantity... quantities) {
+        return new CannotTell(Phrase.of(missing, quantities));
+    }
 
     /** One answer for each case; a new case breaks every caller until it is handled. */
     default <T> T match(

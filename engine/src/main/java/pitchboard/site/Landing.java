@@ -11,10 +11,16 @@ import pitchboard.measure.Ratio;
  * @param width clear width across it
  * @param fall its slope, as drop over distance
  * @param door a door that opens onto this end of the stair
+ * @param clearOfDoor level space in the direction of travel that an open or opening door leaves before the steps
  */
-public record Landing(Optional<Length> depth, Optional<Length> width, Optional<Ratio> fall, Optional<Door> door) {
+public record Landing(
+        Optional<Length> depth,
+        Optional<Length> width,
+        Optional<Ratio> fall,
+        Optional<Door> door,
+        Optional<Length> clearOfDoor) {
     public static final Landing UNMEASURED =
-            new Landing(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+            new Landing(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
     /** How a door at the end of the flight moves. */
     public enum Door {

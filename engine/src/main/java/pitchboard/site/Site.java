@@ -16,6 +16,8 @@ import pitchboard.measure.Length;
  * @param leftSide seen by someone climbing
  * @param setting indoors or out
  * @param lit whether there is or will be a light at the stair, and a switch for it; empty when nobody said
+ * @param fallBeside how much lower than under the flight the lowest floor or ground within 36 in (one metre) beside it
+ *     lies; zero when it goes on level, empty when nobody looked
  */
 public record Site(
         Rise rise,
@@ -31,7 +33,8 @@ public record Site(
         Setting setting,
         Landing top,
         Landing bottom,
-        Optional<Boolean> lit) {
+        Optional<Boolean> lit,
+        Optional<Length> fallBeside) {
     public Site {
         overheads = List.copyOf(overheads);
     }

@@ -4,6 +4,7 @@ import pitchboard.measure.Angle;
 import pitchboard.measure.Area;
 import pitchboard.measure.Count;
 import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
 import pitchboard.measure.Pitch;
 import pitchboard.measure.Quantity;
 import pitchboard.measure.Ratio;
@@ -18,7 +19,12 @@ import pitchboard.measure.Ratio;
  * @param citation who sets the limit
  * @param change what would make it fit, in the imperative: {@code add a riser}
  */
-public record Objection(String id, String what, Quantity measured, Quantity limit, String citation, String change) {
+public record Objection(String id, String what, Quantity measured, Quantity limit, String citation, Phrase change) {
+    /** With a change that has no quantities in it. */
+    public Objection(String id, String what, Quantity measured, Quantity limit, String citation, String change) {
+        this(id, what, measured, limit, citation, Phrase.of(change));
+    }
+
     /**
      * How far past the limit, as a part of the limit, to a millionth so that every machine ranks alike; the whole of
      * it when the limit is nothing.

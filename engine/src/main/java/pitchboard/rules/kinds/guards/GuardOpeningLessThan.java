@@ -1,0 +1,47 @@
+package pitchboard.rules.kinds.guards;
+
+import pitchboard.brief.Guard;
+import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
+import pitchboard.measure.Quantity;
+import pitchboard.rules.Limit;
+import pitchboard.rules.Verdict;
+import pitchboard.rules.kinds.Bounded;
+import pitchboard.rules.kinds.OnTape;
+import pitchboard.source.Clause;
+import pitchboard.stair.Stair;
+
+/** A ball of this size must not pass through the guard. */
+public record GuardOpeningLessThan(Clause clause, Length less) implements Bounded {
+    @Override
+    public String id() {
+        return "guard-opening-less-than";
+    }
+
+    @Override
+    public String subject() {
+        return "widest opening in the guard";
+    }
+
+    @Override
+    public Limit bound() {
+        return Limit.lessThan(less);
+    }
+
+    @Override
+    public GuardOpeningLessThan withLimit(Quantity value) {
+        return new GuardOpeningLessThan(clause, (Length) value);
+    }
+
+    @Override
+    public Verdict judge(Stair stair) {
+        return Guards.judge(
+                stair,
+                Guard::opening,
+                "decide how wide the openings in the guard are",
+                opening -> bound().judge(
+                                opening,
+                                Guards.GUARD,
+                                () -> Phrase.of("leave openings of {} at most", OnTape.less(stair, less))));
+    }
+}

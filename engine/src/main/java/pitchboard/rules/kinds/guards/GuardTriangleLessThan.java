@@ -1,0 +1,49 @@
+package pitchboard.rules.kinds.guards;
+
+import pitchboard.brief.Guard;
+import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
+import pitchboard.measure.Quantity;
+import pitchboard.rules.Limit;
+import pitchboard.rules.Verdict;
+import pitchboard.rules.kinds.Bounded;
+import pitchboard.rules.kinds.OnTape;
+import pitchboard.source.Clause;
+import pitchboard.stair.Stair;
+
+/** A ball of this size must not pass through the triangle of tread, riser and bottom rail. */
+public record GuardTriangleLessThan(Clause clause, Length less) implements Bounded {
+    @Override
+    public String id() {
+        return "guard-triangle-less-than";
+    }
+
+    @Override
+    public String subject() {
+        return "triangle of tread, riser and bottom rail";
+    }
+
+    @Override
+    public Limit bound() {
+        return Limit.lessThan(less);
+    }
+
+    @Override
+    public GuardTriangleLessThan withLimit(Quantity value) {
+        return new GuardTriangleLessThan(clause, (Length) value);
+    }
+
+    @Override
+    public Verdict judge(Stair stair) {
+        return Guards.judge(
+                stair,
+                Guard::triangle,
+                "decide how high the bottom rail of the guard is above the nosings: what ball passes below it",
+                ball -> bound().judge(
+                                ball,
+                                Guards.GUARD,
+                                () -> Phrase.of(
+                                        "lower the bottom rail until only a ball of {} passes",
+                                        OnTape.less(stair, less))));
+    }
+}

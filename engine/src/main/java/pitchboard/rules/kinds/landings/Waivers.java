@@ -1,0 +1,57 @@
+package pitchboard.rules.kinds.landings;
+
+import java.util.List;
+import java.util.Optional;
+import pitchboard.measure.Count;
+import pitchboard.rules.Proviso;
+import pitchboard.rules.Verdict;
+import pitchboard.site.Landing;
+import pitchboard.site.Site;
+import pitchboard.stair.Stair;
+
+/** What lets a flight off a landing, or off a demand on one. */
+public final class Waivers {
+    /** No landing is owed at the top of an interior flight that no door swings over. */
+    public static final String TOP_INDOORS = "top-landing-waiver-indoors";
+    /** No landing is owed at the top of so few risers outside a door that is not the one to escape by. */
+    public static final String TOP_OUTDOORS = "top-landing-waiver-outdoors";
+    /** The demand is only on a landing that the ground itself makes. */
+    public static final String GROUND_ONLY = "ground-landing-only";
+
+    private Waivers() {}
+
+    /** Why nothing is owed, or what must be known to say so; empty when the landing is owed. */
+    static Optional<Verdict> find(Stair stair, List<Proviso> provisos) {
+        if (stair.site().setting() == Site.Setting.INDOORS) {
+            return Proviso.find(provisos, GROUND_ONLY)
+                    .map(any -> Verdict.doesNotApply("this landing is a floor, not the ground"))
+                    .or(() -> Proviso.find(provisos, TOP_INDOORS).flatMap(any -> indoors(stair)));
+        }
+        return Proviso.find(provisos, TOP_OUTDOORS)
+                .filter(few -> few.isMetBy(new Count(stair.flight().risers())))
+                .flatMap(few -> outdoors(stair));
+    }
+
+    private static Optional<Verdict> indoors(Stair stair) {
+        Optional<Landing.Door> door = stair.site().top().door();
+        if (door.isEmpty()) {
+            return Optional.of(Verdict.cannotTell("say whether a door swings over the top of the stair"));
+        }
+        return door.get() == Landing.Door.SWINGS_OVER_STAIR
+                ? Optional.empty()
+                : Optional.of(Verdict.doesNotApply(
+                        "no landing is owed at the top of an interior flight that no door swings over"));
+    }
+
+    private static Optional<Verdict> outdoors(Stair stair) {
+        Optional<Landing.Door> door = stair.site().top().door();
+        if (door.isEmpty()) {
+            return Optional.of(Verdict.cannotTell("say whether a door opens at the top of the stair"));
+        }
+        return door.get() == Landing.Door.SWINGS_AWAY
+                ? Optional.of(
+                        Verdict.cannotTell(
+                                "ask whether the door at the top is the one to escape by: if not, so few risers need no landing"))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,51 @@
+package pitchboard.rules.kinds.steps;
+
+import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
+import pitchboard.measure.Quantity;
+import pitchboard.rules.Limit;
+import pitchboard.rules.Place;
+import pitchboard.rules.Verdict;
+import pitchboard.rules.kinds.Bounded;
+import pitchboard.rules.kinds.FloorEdge;
+import pitchboard.rules.kinds.OnTape;
+import pitchboard.source.Clause;
+import pitchboard.stair.Stair;
+
+/** The top tread, too, must be this deep, from its nosing to the edge of the floor, which may reach out farther than the
+ * treads do. */
+public record TopRunAtLeast(Clause clause, Length least) implements Bounded {
+    @Override
+    public String id() {
+        return "top-run-at-least";
+    }
+
+    @Override
+    public String subject() {
+        return "run of the top step, to the floor's edge";
+    }
+
+    @Override
+    public Limit bound() {
+        return Limit.atLeast(least);
+    }
+
+    @Override
+    public TopRunAtLeast withLimit(Quantity value) {
+        return new TopRunAtLeast(clause, (Length) value);
+    }
+
+    @Override
+    public Verdict judge(Stair stair) {
+        return FloorEdge.judge(
+                stair,
+                edge -> bound().judge(
+                                FloorEdge.topRun(stair, edge),
+                                Place.HEAD,
+                                () -> remedy(stair, FloorEdge.topRun(stair, edge))));
+    }
+
+    private Phrase remedy(Stair stair, Length run) {
+        return Phrase.of("cut the floor's edge back by {}", OnTape.noLess(stair, least.minus(run)));
+    }
+}

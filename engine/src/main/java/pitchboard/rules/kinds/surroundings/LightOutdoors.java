@@ -1,0 +1,48 @@
+package pitchboard.rules.kinds.surroundings;
+
+import pitchboard.measure.Count;
+import pitchboard.measure.Phrase;
+import pitchboard.rules.Limit;
+import pitchboard.rules.Place;
+import pitchboard.rules.Verdict;
+import pitchboard.site.Site;
+import pitchboard.source.Clause;
+import pitchboard.stair.Stair;
+
+/**
+ * An outdoor stair must be lit, from the place the book says.
+ *
+ * @param owed where the light must be, in words
+ */
+public record LightOutdoors(Clause clause, String owed) implements Figured {
+    @Override
+    public String id() {
+        return "light-outdoors";
+    }
+
+    @Override
+    public String subject() {
+        return "lights at the stair";
+    }
+
+    @Override
+    public String figure() {
+        return owed;
+    }
+
+    @Override
+    public Verdict judge(Stair stair) {
+        if (stair.site().setting() != Site.Setting.OUTDOORS) {
+            return Verdict.doesNotApply("the stair is indoors");
+        }
+        return stair.site().lit().map(this::judge).orElseGet(() -> Verdict.cannotTell("say whether the stair is lit"));
+    }
+
+    /** A light that is there may still stand in the wrong place or be too weak. */
+    private Verdict judge(boolean lit) {
+        return lit
+                ? Verdict.cannotTell("see that a light is " + owed)
+                : Limit.atLeast(new Count(1))
+                        .judge(new Count(0), Place.WHOLE_FLIGHT, () -> Phrase.of("put in a light"));
+    }
+}

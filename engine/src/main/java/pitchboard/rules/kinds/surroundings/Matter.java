@@ -1,0 +1,99 @@
+package pitchboard.rules.kinds.surroundings;
+
+/** Something that nothing said of site and brief can tell; each is a kind of rule of its own. */
+public enum Matter {
+    FLOOR_EDGE_OVER_SIDES(
+            "floor-edge-over-sides-at-most",
+            "floor edge over the sides of the treads",
+            When.SOMETHING_ABOVE,
+            "look whether the edge of the floor opening runs over the sides of the treads: it may reach into the headroom by {}"),
+    HARD_FINISH(
+            "hard-finish",
+            "finish that the steps are measured to",
+            When.FINISH_TO_COME,
+            "see that the finish still to come is hard: carpet is left out of every measure"),
+    GYPSUM_BELOW(
+            "gypsum-below-at-least",
+            "lining of a closed space below the flight",
+            When.ALWAYS,
+            "look whether the space below will be closed and used: then line it with gypsum board, {} thick"),
+    OUTDOOR_FIXING(
+            "outdoor-fixing",
+            "fixing of an outdoor stair",
+            When.OUTDOORS,
+            "see that the stair is anchored or stands by itself, and that no toenail or pulled nail carries it"),
+    CLEARANCE_TO_SOIL(
+            "clearance-to-soil-at-least",
+            "untreated wood above the soil",
+            When.OUTDOORS_ON_CONCRETE,
+            "measure from the soil up to the wood on the concrete: nearer than {}, use treated or durable wood"),
+    WOOD_IN_GROUND(
+            "wood-in-ground",
+            "wood in contact with the ground",
+            When.ON_THE_GROUND,
+            "use wood treated for ground contact where the foot touches the ground"),
+    FASTENERS(
+            "fasteners-in-treated-wood",
+            "fasteners in treated wood",
+            When.ALWAYS,
+            "use hot-dip galvanised, stainless, bronze or copper fasteners wherever the wood is treated"),
+    FOOTING_DEPTH(
+            "footing-depth-at-least",
+            "depth of the footing",
+            When.OUTDOORS_ON_GROUND_OR_PAD,
+            "see that the footing goes {} into undisturbed ground, and below frost"),
+    EGRESS_DOOR_DROP(
+            "egress-door-drop-at-most",
+            "landing below the sill of the door to escape by",
+            When.OUTER_DOOR_AT_TOP,
+            "measure from the sill down to the landing: {} at most, where this is the door to escape by"),
+    OTHER_DOOR_DROP(
+            "other-door-drop-at-most",
+            "landing below the sill of any other outer door",
+            When.OUTER_DOOR_AT_TOP,
+            "measure from the sill down to the landing: {} at most, where this is not the door to escape by"),
+    GUARD_NOT_CLIMBABLE(
+            "guard-not-climbable",
+            "climbing on the guard",
+            When.GUARD,
+            "see that a small child finds no foothold in the guard"),
+    LOAD_ON_FLIGHT("load-on-flight", "load on the whole flight", When.ALWAYS, "{}"),
+    LOAD_ON_TREAD("load-on-tread", "load on one tread", When.ALWAYS, "{}"),
+    LOAD_ON_RAIL("load-on-rail", "load on handrail and guard", When.RAIL_OR_GUARD, "{}"),
+    LOAD_ALONG_GUARD("load-along-guard", "load along the top of a guard", When.GUARD, "{}"),
+    LOAD_ON_INFILL("load-on-infill", "load on the infill of the guard", When.GUARD, "{}");
+
+    private final String id;
+    private final String subject;
+    private final When when;
+    private final String ask;
+
+    Matter(String id, String subject, When when, String ask) {
+        this.id = id;
+        this.subject = subject;
+        this.when = when;
+        this.ask = ask;
+    }
+
+    public String id() {
+        return id;
+    }
+
+    public String subject() {
+        return subject;
+    }
+
+    When when() {
+        return when;
+    }
+
+    /** Whether only a strength check can answer it. */
+    boolean isStrength() {
+        return compareTo(LOAD_ON_FLIGHT) >= 0;
+    }
+
+    /** What to measure or look at; {@code {}} stands for the limit. */
+    String ask() {
+        return ask;
+    }
+}
