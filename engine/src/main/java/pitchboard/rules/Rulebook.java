@@ -27,8 +27,9 @@ public record Rulebook(
 
     /** The book as printed. */
     public static Rulebook of(
-            String name, Edition edition, String scope, List<Rule> rules, List<Exemption> exemptions) {
-        List<Entry> entries = rules.stream().map(Entry::asPrinted).toList();
+            String name, Edition edition, String scope, List<List<Rule>> chapters, List<Exemption> exemptions) {
+        List<Entry> entries =
+                chapters.stream().flatMap(List::stream).map(Entry::asPrinted).toList();
         return new Rulebook(name, edition, scope, entries, exemptions, List.of());
     }
 

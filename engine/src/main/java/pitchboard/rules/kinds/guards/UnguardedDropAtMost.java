@@ -20,11 +20,15 @@ import pitchboard.stair.Stair;
 
 /** Where an open side has no guard, what is beside the flight may lie no deeper than this below the treads. */
 public record UnguardedDropAtMost(Clause clause, Length most, List<Proviso> provisos) implements Bounded {
-    /** How far beside the flight the drop is looked for. */
-    public static final String ZONE = "guard-drop-zone";
+    private static final String ZONE = "guard-drop-zone";
 
     public UnguardedDropAtMost {
         provisos = List.copyOf(provisos);
+    }
+
+    /** How far beside the flight the drop is looked for. */
+    public static Proviso within(Clause clause, Length zone) {
+        return Proviso.of(ZONE, "distance beside the flight within which the drop counts", clause, Limit.atMost(zone));
     }
 
     @Override

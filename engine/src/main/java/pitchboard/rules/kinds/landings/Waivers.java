@@ -3,22 +3,36 @@ package pitchboard.rules.kinds.landings;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.measure.Count;
+import pitchboard.rules.Limit;
 import pitchboard.rules.Proviso;
 import pitchboard.rules.Verdict;
 import pitchboard.site.Landing;
 import pitchboard.site.Site;
+import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
 
 /** What lets a flight off a landing, or off a demand on one. */
 public final class Waivers {
-    /** No landing is owed at the top of an interior flight that no door swings over. */
-    public static final String TOP_INDOORS = "top-landing-waiver-indoors";
-    /** No landing is owed at the top of so few risers outside a door that is not the one to escape by. */
-    public static final String TOP_OUTDOORS = "top-landing-waiver-outdoors";
-    /** The demand is only on a landing that the ground itself makes. */
-    public static final String GROUND_ONLY = "ground-landing-only";
+    private static final String TOP_INDOORS = "top-landing-waiver-indoors";
+    private static final String TOP_OUTDOORS = "top-landing-waiver-outdoors";
+    private static final String GROUND_ONLY = "ground-landing-only";
 
     private Waivers() {}
+
+    /** No landing is owed at the top of an interior flight that no door swings over. */
+    public static Proviso topIndoors(Clause clause) {
+        return Proviso.of(TOP_INDOORS, "interior flight that no door swings over", clause);
+    }
+
+    /** No landing is owed at the top of so few risers outside a door that is not the one to escape by. */
+    public static Proviso topOutdoors(Clause clause, Count risers) {
+        return Proviso.of(TOP_OUTDOORS, "risers outside a door that need no top landing", clause, Limit.atMost(risers));
+    }
+
+    /** The demand is only on a landing that the ground itself makes. */
+    public static Proviso groundOnly(Clause clause) {
+        return Proviso.of(GROUND_ONLY, "landing made by the ground itself", clause);
+    }
 
     /** Why nothing is owed, or what must be known to say so; empty when the landing is owed. */
     static Optional<Verdict> find(Stair stair, List<Proviso> provisos) {

@@ -21,11 +21,16 @@ import pitchboard.stair.Stair;
 /** A ball of this size must not pass between open treads, where the opening is high enough above what lies below it for
  * the book to mind. */
 public record OpenRiserGapLessThan(Clause clause, Length less, List<Proviso> provisos) implements Bounded {
-    /** From this height above what is below it an opening counts; without this proviso all do. */
-    public static final String HEIGHT = "open-riser-height";
+    private static final String HEIGHT = "open-riser-height";
 
     public OpenRiserGapLessThan {
         provisos = List.copyOf(provisos);
+    }
+
+    /** From this height above what is below it an opening counts; without this proviso all do. */
+    public static Proviso above(Clause clause, Length height) {
+        return Proviso.of(
+                HEIGHT, "height above which an opening between treads counts", clause, Limit.moreThan(height));
     }
 
     @Override

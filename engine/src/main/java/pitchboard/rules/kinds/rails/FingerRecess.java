@@ -14,8 +14,7 @@ import pitchboard.stair.Stair;
 
 /** One measure of the finger recesses that a thick handrail needs; nothing said of the rail tells it. */
 public record FingerRecess(Part part, Clause clause, Length value, List<Proviso> provisos) implements Bounded {
-    /** The length around from which a rail needs recesses. */
-    public static final String FROM = "recess-from-perimeter";
+    private static final String FROM = "recess-from-perimeter";
 
     /** What is measured. */
     public enum Part {
@@ -34,6 +33,12 @@ public record FingerRecess(Part part, Clause clause, Length value, List<Proviso>
 
     public FingerRecess {
         provisos = List.copyOf(provisos);
+    }
+
+    /** The length around beyond which a rail needs recesses. */
+    public static Proviso beyond(Clause clause, Length perimeter) {
+        String words = "length around beyond which a rail needs finger recesses";
+        return Proviso.of(FROM, words, clause, Limit.moreThan(perimeter));
     }
 
     @Override

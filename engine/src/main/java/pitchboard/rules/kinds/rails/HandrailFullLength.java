@@ -12,11 +12,15 @@ import pitchboard.stair.Stair;
 
 /** A handrail must run past every riser of the flight, with its ends returned or in posts. */
 public record HandrailFullLength(Clause clause, List<Proviso> provisos) implements Rule {
-    /** What may interrupt it. */
-    public static final String INTERRUPTION = "handrail-interruption";
+    private static final String INTERRUPTION = "handrail-interruption";
 
     public HandrailFullLength {
         provisos = List.copyOf(provisos);
+    }
+
+    /** What may interrupt it, in words. */
+    public static Proviso interruptedBy(Clause clause, String what) {
+        return Proviso.of(INTERRUPTION, what, clause);
     }
 
     @Override

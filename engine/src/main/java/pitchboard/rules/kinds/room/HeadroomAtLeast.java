@@ -19,11 +19,15 @@ import pitchboard.stair.Stair;
 /** Everything above the flight must be at least this far, plumb, above the line of the nosings and the floors at both
  * ends. */
 public record HeadroomAtLeast(Clause clause, Length least, List<Proviso> provisos) implements Bounded {
-    /** A lesser headroom that is accepted in a loft conversion. */
-    public static final String IN_A_LOFT = "headroom-in-a-loft";
+    private static final String IN_A_LOFT = "headroom-in-a-loft";
 
     public HeadroomAtLeast {
         provisos = List.copyOf(provisos);
+    }
+
+    /** A lesser headroom that is accepted over the middle of a stair to a loft conversion. */
+    public static Proviso inALoft(Clause clause, Length lesser) {
+        return Proviso.of(IN_A_LOFT, "headroom in a loft conversion", clause, Limit.atLeast(lesser));
     }
 
     @Override
