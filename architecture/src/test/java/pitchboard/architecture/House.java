@@ -20,8 +20,8 @@ record House(String root, List<Row> rows) {
             engine    | brief       | measure, site
             engine    | stair       | measure, source, plane, site, brief
             engine    | rules       | measure, source, plane, site, brief, stair
-            engine    | rules.kinds | measure, source, plane, site, brief, stair, rules
-            engine    | rules.books | measure, source, site, brief, stair, rules, rules.kinds
+            engine    | rules.kinds.. | measure, source, plane, site, brief, stair, rules
+            engine    | rules.books | measure, source, site, brief, stair, rules, rules.kinds..
             engine    | parts       | measure, source, plane, site, brief, stair
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet

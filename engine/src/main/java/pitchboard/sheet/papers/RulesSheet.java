@@ -81,9 +81,9 @@ final class RulesSheet {
         cells.add(finding.verdict()
                 .match(
                         pass -> "",
-                        fail -> fail.where().words() + ": " + fail.remedy(),
-                        Verdict.DoesNotApply::because,
-                        Verdict.CannotTell::missing));
+                        fail -> fail.where().words() + ": " + subject.words(fail.remedy()),
+                        not -> subject.words(not.because()),
+                        cannot -> subject.words(cannot.missing())));
         cells.add(clause(finding.rule().clause()));
         table.row(PartRef.NONE, cells);
     }
