@@ -157,6 +157,7 @@ public final class OrdinaryJob {
                 Site.Setting.OUTDOORS,
                 Landing.UNMEASURED,
                 Landing.UNMEASURED,
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -42,7 +42,8 @@ final class RandomSite {
                 draws.oneOf(List.of(Site.Setting.values())),
                 landing(),
                 landing(),
-                draws.maybe(50, () -> draws.percent(70)));
+                draws.maybe(50, () -> draws.percent(70)),
+                draws.maybe(50, () -> size(0, 900)));
     }
 
     private Length size(int lowMm, int highMm) {
@@ -100,7 +101,8 @@ final class RandomSite {
                 maybe(600, 1500),
                 maybe(600, 1500),
                 draws.maybe(50, () -> Ratio.of(draws.between(0, 6), 100)),
-                draws.maybe(50, () -> draws.oneOf(List.of(Landing.Door.values()))));
+                draws.maybe(50, () -> draws.oneOf(List.of(Landing.Door.values()))),
+                maybe(100, 900));
     }
 
     private Optional<Length> maybe(int lowMm, int highMm) {

@@ -3,10 +3,11 @@ package pitchboard.sheet.papers;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
-import pitchboard.measure.QuantityText;
 import pitchboard.measure.Tape;
 import pitchboard.measure.TapeWriter;
+import pitchboard.measure.TrueText;
 import pitchboard.parts.Part;
 import pitchboard.parts.PartId;
 import pitchboard.parts.SideView;
@@ -57,7 +58,11 @@ public record Subject(
     }
 
     String words(Quantity quantity) {
-        return QuantityText.write(quantity, tape(), Tape.Style.PRINTED);
+        return TrueText.write(quantity, tape(), Tape.Style.PRINTED);
+    }
+
+    String words(Phrase phrase) {
+        return phrase.write(tape(), Tape.Style.PRINTED);
     }
 
     /** The piece with this mark; empty when the stair has none. */
