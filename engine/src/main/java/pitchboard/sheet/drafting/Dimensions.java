@@ -50,13 +50,16 @@ public final class Dimensions {
         level(y, List.of(stations));
     }
 
-    /** A level string, and the overall dimension one string further from the object when there is more than one gap. */
+    /**
+     * A level string, and the overall dimension one string further from the object when there is more than one gap. The
+     * overall one is drawn first, so that labels crowded out of the chain keep clear of it.
+     */
     public void levelWithOverall(double y, List<Station> stations) {
-        level(y, stations);
         if (stations.size() > 2) {
             double away = y < stations.get(0).at().y() ? -STRING_GAP : STRING_GAP;
             level(y + away, ends(stations));
         }
+        level(y, stations);
     }
 
     /** A plumb string at a distance from the page's left edge. */
@@ -70,11 +73,11 @@ public final class Dimensions {
 
     /** A plumb string, and the overall dimension one string further from the object when there is more than one gap. */
     public void plumbWithOverall(double x, List<Station> stations) {
-        plumb(x, stations);
         if (stations.size() > 2) {
             double away = x < stations.get(0).at().x() ? -STRING_GAP : STRING_GAP;
             plumb(x + away, ends(stations));
         }
+        plumb(x, stations);
     }
 
     /**

@@ -31,7 +31,7 @@ final class LineBreaker {
         bold = startsBold;
         rowStartsBold = startsBold;
         double hang = text.startsWith(BULLET) ? Typesetter.width(BULLET, lettering.regular()) : 0;
-        String held = holdFractions(text);
+        String held = held(text);
         int from = 0;
         for (int space = held.indexOf(' '); space >= 0; space = held.indexOf(' ', from)) {
             append(held.substring(from, space), hang);
@@ -42,9 +42,12 @@ final class LineBreaker {
         return rows;
     }
 
-    /** Because "9 3/4" must not be torn apart at its space: that space is held as a hard one until the row is set. */
-    private static String holdFractions(String text) {
+    /** Because "9 3/4" must not be torn apart at its space, nor a bullet from its word: such spaces are held hard. */
+    private static String held(String text) {
         StringBuilder held = new StringBuilder(text);
+        if (text.startsWith(BULLET)) {
+            held.setCharAt(BULLET.length() - 1, HARD_SPACE);
+        }
         for (int slash = text.indexOf(Fraction.SLASH); slash >= 0; slash = text.indexOf(Fraction.SLASH, slash + 1)) {
             int space = Fraction.startBefore(text, slash, 0) - 1;
             if (space > 0 && text.charAt(space) == ' ' && Fraction.isFigure(text.charAt(space - 1))) {
