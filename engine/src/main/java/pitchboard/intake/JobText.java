@@ -1,0 +1,68 @@
+package pitchboard.intake;
+
+import java.util.List;
+import java.util.function.Function;
+import pitchboard.intake.form.Proof;
+import pitchboard.intake.written.JsonReader;
+import pitchboard.intake.written.Problem;
+import pitchboard.intake.written.Transcript;
+import pitchboard.intake.written.Written;
+
+/** What came of reading a job: the whole of it, or everything that is wrong with it. */
+public sealed interface JobText {
+    record Understood(Job job) implements JobText {}
+
+    /**
+     * Nothing of it can be used.
+     *
+     * @param problems at least one, in the order of the text
+     */
+    record NotUnderstood(List<Problem> problems) implements JobText {
+        public NotUnderstood {
+            problems =
+                    problems.stream().sorted((a, b) -> a.at().compareTo(b.at())).toList();
+        }
+    }
+
+    /**
+     * Reads a job from a text's shape.
+     *
+     * @param rulebooks the names a rulebook can have; empty when they are not known here
+     */
+    static JobText of(Transcript transcript, List<String> rulebooks) {
+        return transcript.match(
+                legible -> of(legible.written(), rulebooks), illegible -> new NotUnderstood(illegible.problems()));
+    }
+
+    /** Reads a job from JSON text of the same shape as the job file. */
+    static JobText ofJson(String json, List<String> rulebooks) {
+        return of(JsonReader.read(json), rulebooks);
+    }
+
+    private static JobText of(Written written, List<String> rulebooks) {
+        Proof proof = Proof.begin();
+        Job job = proof.whole(new JobForm(rulebooks), written);
+        return proof.problems().isEmpty() ? new Understood(job) : new NotUnderstood(proof.problems());
+    }
+
+    /**
+     * The job as it would be written, each length in the units of the job's tape.
+     *
+     * @throws IllegalArgumentException when a length is one that no tape text says exactly
+     */
+    static Written.Group write(Job job) {
+        Written written = new JobForm(List.of()).write(job, job.brief().tape().units());
+        return (Written.Group) written;
+    }
+
+    /** Every line a job file can have, in the order they are written. */
+    static List<KeyLine> keys(List<String> rulebooks) {
+        return KeyLine.below("", new JobForm(rulebooks));
+    }
+
+    default <T> T match(
+            Function<? super Understood, ? extends T> understood,
+            Function<? super NotUnderstood, ? extends T> notUnderstood) {
+        return this instanceof Understood good ? understood.apply(good) : notUnderstood.apply((NotUnderstood) this);
+    }
+}

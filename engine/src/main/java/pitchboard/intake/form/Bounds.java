@@ -1,0 +1,58 @@
+package pitchboard.intake.form;
+
+import pitchboard.measure.Length;
+import pitchboard.measure.Ratio;
+
+/**
+ * The one table of how small and how large a number may be. Far wider than any code or habit: what lies outside is a
+ * slip of the pen, and is better asked about than cut. What a stair may be is for rules and geometry to say.
+ *
+ * <p>Each line: least, most, and an example in inches and in millimetres. Common practice, no source.
+ */
+public final class Bounds {
+    // Measured.
+    public static final Form<Length> RISE = length("4\"", "30'", "8' 9 3/4\"", "2686 mm");
+    public static final Form<Length> FINISH = length("0", "6\"", "3/4\"", "20 mm");
+    public static final Form<Length> RUN_AVAILABLE = length("12\"", "60'", "11' 6\"", "3500 mm");
+    public static final Form<Length> READING_OUT = length("0", "60'", "6'", "1800 mm");
+    public static final Form<Length> UNDERSIDE = length("12\"", "60'", "7' 8\"", "2340 mm");
+    public static final Form<Length> OVERHEAD_OUT = length("0", "60'", "9' 6\"", "2900 mm");
+    public static final Form<Length> HEADER_DEPTH = length("1 1/2\"", "4'", "9 1/4\"", "240 mm");
+    public static final Form<Length> DECKING = length("0", "12\"", "1 1/2\"", "38 mm");
+    public static final Form<Length> DECKING_OVERHANG = length("0", "12\"", "1 1/4\"", "30 mm");
+    public static final Form<Length> LANDING = length("1\"", "100'", "3' 6\"", "1000 mm");
+    public static final Form<Ratio> FALL = new SlopeForm(Ratio.of(1, 4));
+
+    // Wanted.
+    public static final Form<Length> FLIGHT_WIDTH = length("12\"", "12'", "40\"", "900 mm");
+    public static final Form<Length> BOARD_THICKNESS = length("1/4\"", "6\"", "1 1/2\"", "38 mm");
+    public static final Form<Length> BOARD_WIDTH = length("3/4\"", "24\"", "5 1/2\"", "140 mm");
+    public static final Form<Length> TREAD_THICKNESS = length("1/2\"", "4\"", "1 1/2\"", "38 mm");
+    public static final Form<Length> TREAD_BOARD_WIDTH = length("2\"", "20\"", "5 1/2\"", "140 mm");
+    public static final Range TREAD_WIDTH = Range.of("5\"", "24\"", "11 1/4\"", "285 mm");
+    public static final Form<Length> TREAD_GAP = length("0", "1\"", "1/4\"", "6 mm");
+    public static final Form<Length> RISER_THICKNESS = length("1/8\"", "2\"", "3/4\"", "18 mm");
+    public static final Form<Length> NOSING_EDGE = length("1/32\"", "2\"", "3/8\"", "10 mm");
+    public static final Form<Length> STRINGER_DEPTH = length("5\"", "24\"", "11 1/4\"", "295 mm");
+    public static final Form<Length> STRINGER_THICKNESS = length("3/4\"", "6\"", "1 1/2\"", "47 mm");
+    public static final Form<Length> TREAD_OVERHANG = length("0", "12\"", "1\"", "25 mm");
+    public static final Form<Length> TRIM = length("0", "24\"", "1\"", "25 mm");
+    public static final Form<Length> RAIL_HEIGHT = length("20\"", "60\"", "36\"", "900 mm");
+    public static final Form<Length> RAIL_SECTION = length("1/2\"", "12\"", "1 1/2\"", "45 mm");
+    public static final Form<Length> RAIL_REACH = length("0", "12\"", "3 1/4\"", "85 mm");
+    public static final Form<Length> GUARD_HEIGHT = length("20\"", "72\"", "36\"", "900 mm");
+    public static final Form<Length> GUARD_GAP = length("0", "36\"", "4\"", "99 mm");
+    public static final Form<Length> STEP_RUN = length("4\"", "24\"", "10\"", "250 mm");
+    public static final Form<Length> STEP_RISE = length("3\"", "16\"", "7 1/2\"", "190 mm");
+
+    // Counts.
+    public static final Form<Integer> TREAD_BOARDS = new CountForm(1, 6, 2);
+    public static final Form<Integer> STRINGERS = new CountForm(2, 12, 3);
+    public static final Form<Integer> RISERS = new CountForm(1, 60, 14);
+
+    private Bounds() {}
+
+    private static Form<Length> length(String least, String most, String inches, String millimetres) {
+        return new LengthForm(Range.of(least, most, inches, millimetres));
+    }
+}

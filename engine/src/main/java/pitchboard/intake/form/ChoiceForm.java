@@ -1,0 +1,73 @@
+package pitchboard.intake.form;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pitchboard.intake.written.Written;
+import pitchboard.measure.Tape;
+
+/** One of a few words, each of which stands for one value. Capitals do not count. */
+public final class ChoiceForm<T> implements Form<T> {
+    private final Map<String, T> values;
+
+    private ChoiceForm(Map<String, T> values) {
+        this.values = values;
+    }
+
+    public static <T> ChoiceForm<T> of(String words, T value) {
+        return new ChoiceForm<T>(new LinkedHashMap<>()).or(words, value);
+    }
+
+    public ChoiceForm<T> or(String words, T value) {
+        Map<String, T> more = new LinkedHashMap<>(values);
+        more.put(words, value);
+        return new ChoiceForm<>(more);
+    }
+
+    @Override
+    public Optional<T> read(Written written, Proof proof) {
+        String wanted = wanted(proof.units());
+        Optional<Written.Text> text = proof.findText(written, wanted);
+        Optional<T> value = text.flatMap(typed -> find(typed.value()));
+        if (value.isEmpty() && text.isPresent()) {
+            Optional<String> near = Nearest.find(text.get().value(), List.copyOf(values.keySet()));
+            proof.note(written, near.map(word -> "\"" + word + "\"").orElse(wanted));
+        }
+        return value;
+    }
+
+    private Optional<T> find(String typed) {
+        return values.entrySet().stream()
+                .filter(choice -> choice.getKey().equalsIgnoreCase(typed))
+                .map(Map.Entry::getValue)
+                .findFirst();
+    }
+
+    @Override
+    public Written write(T value, Tape.Units units) {
+        return new Written.Text(word(value));
+    }
+
+    /** What stands for a value. */
+    public String word(T value) {
+        return values.entrySet().stream()
+                .filter(choice -> choice.getValue().equals(value))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no word stands for " + value));
+    }
+
+    @Override
+    public String wanted(Tape.Units units) {
+        List<String> words = new ArrayList<>(values.keySet());
+        String last = words.remove(words.size() - 1);
+        return words.isEmpty() ? last : String.join(", ", words) + " or " + last;
+    }
+
+    @Override
+    public String example(Tape.Units units) {
+        return values.keySet().iterator().next();
+    }
+}

@@ -1,0 +1,49 @@
+package pitchboard.intake.form;
+
+import java.util.Optional;
+import pitchboard.intake.written.Written;
+import pitchboard.measure.Graduation;
+import pitchboard.measure.Length;
+import pitchboard.measure.Tape;
+
+/** The finest line of the tape, as the distance to the next one. */
+final class GraduationForm implements Form<Graduation> {
+    private static final String INCHES = "1/8, 1/16, 1/32 or 1/64 in";
+    private static final String MILLIMETRES = "1, 0.5 or 0.1 mm";
+
+    @Override
+    public Optional<Graduation> read(Written written, Proof proof) {
+        String wanted = wanted(proof.units());
+        Optional<Length> step = proof.findText(written, wanted).flatMap(proof::findLength);
+        Optional<Graduation> graduation = step.flatMap(length -> find(length, proof.units()));
+        if (step.isPresent() && graduation.isEmpty()) {
+            proof.note(written, wanted);
+        }
+        return graduation;
+    }
+
+    private static Optional<Graduation> find(Length step, Tape.Units units) {
+        for (Graduation graduation : Graduation.values()) {
+            boolean same = graduation.isOfTheInch() == (units == Tape.Units.INCHES);
+            if (same && graduation.step().equals(step)) {
+                return Optional.of(graduation);
+            }
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    public Written write(Graduation value, Tape.Units units) {
+        return new Written.Text(LengthText.exact(value.step(), units));
+    }
+
+    @Override
+    public String wanted(Tape.Units units) {
+        return units == Tape.Units.INCHES ? INCHES : MILLIMETRES;
+    }
+
+    @Override
+    public String example(Tape.Units units) {
+        return units == Tape.Units.INCHES ? "1/16\"" : "1 mm";
+    }
+}

@@ -1,0 +1,35 @@
+package pitchboard.intake.form;
+
+import java.util.Optional;
+import pitchboard.intake.written.Written;
+import pitchboard.measure.Length;
+import pitchboard.measure.Tape;
+
+/** A length as it is read off a tape. */
+record LengthForm(Range range) implements Form<Length> {
+    @Override
+    public Optional<Length> read(Written written, Proof proof) {
+        String wanted = wanted(proof.units());
+        Optional<Length> length = proof.findText(written, wanted).flatMap(proof::findLength);
+        if (length.isPresent() && !range.holds(length.get())) {
+            proof.note(written, wanted);
+            return Optional.empty();
+        }
+        return length;
+    }
+
+    @Override
+    public Written write(Length value, Tape.Units units) {
+        return new Written.Text(LengthText.exact(value, units));
+    }
+
+    @Override
+    public String wanted(Tape.Units units) {
+        return range.words(units);
+    }
+
+    @Override
+    public String example(Tape.Units units) {
+        return range.example(units);
+    }
+}

@@ -1,0 +1,40 @@
+package pitchboard.intake.form;
+
+import java.util.List;
+import java.util.Optional;
+import pitchboard.intake.written.Written;
+import pitchboard.measure.Tape;
+
+/** A word that stands for one value, or any other value as its own form has it. Capitals do not count. */
+record WordOr<T>(String word, T value, Form<T> other) implements Form<T> {
+    @Override
+    public Optional<T> read(Written written, Proof proof) {
+        boolean isWord = written instanceof Written.Text text && text.value().equalsIgnoreCase(word);
+        return isWord ? Optional.of(value) : other.read(written, proof);
+    }
+
+    @Override
+    public Written write(T written, Tape.Units units) {
+        return written.equals(value) ? new Written.Text(word) : other.write(written, units);
+    }
+
+    @Override
+    public String wanted(Tape.Units units) {
+        return word + ", or " + other.wanted(units);
+    }
+
+    @Override
+    public String example(Tape.Units units) {
+        return other.example(units);
+    }
+
+    @Override
+    public List<Key<?>> keys() {
+        return other.keys();
+    }
+
+    @Override
+    public T standIn() {
+        return value;
+    }
+}

@@ -1,0 +1,38 @@
+package pitchboard.intake.written;
+
+/**
+ * One thing in a text that could not be understood.
+ *
+ * @param at where to look
+ * @param field the keys that lead there, outermost first: {@code wanted > treads > width}; empty for the text itself
+ * @param read what stands there; empty when something is missing
+ * @param expected what would be right, in plain words that follow "expected"
+ */
+public record Problem(Spot at, String field, String read, String expected) {
+    /** Longer texts are shown shortened. */
+    private static final int SHOWN = 60;
+
+    public int line() {
+        return at.line();
+    }
+
+    public int column() {
+        return at.column();
+    }
+
+    /** Place, trouble and remedy: {@code line 14, column 12: wanted > width: found "40 ft", expected ...}. */
+    public String sentence() {
+        String place = at.line() == 0 ? "" : "line " + at.line() + ", column " + at.column() + ": ";
+        String name = field.isEmpty() ? "" : field + ": ";
+        return place + name + (read.isEmpty() ? "" : "found " + quoted(read) + ", ") + "expected " + expected;
+    }
+
+    private static String quoted(String text) {
+        StringBuilder shown = new StringBuilder("\"");
+        for (int i = 0; i < Math.min(SHOWN, text.length()); i++) {
+            char c = text.charAt(i);
+            shown.append(c < ' ' ? ' ' : c);
+        }
+        return shown.append(text.length() > SHOWN ? "..." : "").append('"').toString();
+    }
+}

@@ -1,0 +1,40 @@
+package pitchboard.store;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import pitchboard.intake.Job;
+import pitchboard.intake.written.Problem;
+import pitchboard.rules.Amendment;
+
+/** What came of opening a job file and the local changes it names. */
+public sealed interface JobFile {
+    /**
+     * All of it could be read.
+     *
+     * @param changes the local changes; empty when the file names none
+     */
+    record Understood(Path file, Job job, List<Amendment> changes) implements JobFile {
+        public Understood {
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /**
+     * Nothing of it can be used.
+     *
+     * @param file the one that has the problems: the job file, or the file of local changes
+     * @param problems at least one, in the order of the text
+     */
+    record NotUnderstood(Path file, List<Problem> problems) implements JobFile {
+        public NotUnderstood {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    default <T> T match(
+            Function<? super Understood, ? extends T> understood,
+            Function<? super NotUnderstood, ? extends T> notUnderstood) {
+        return this instanceof Understood good ? understood.apply(good) : notUnderstood.apply((NotUnderstood) this);
+    }
+}

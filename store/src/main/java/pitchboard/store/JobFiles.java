@@ -1,0 +1,63 @@
+package pitchboard.store;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import pitchboard.intake.ChangesText;
+import pitchboard.intake.Job;
+import pitchboard.intake.JobText;
+import pitchboard.intake.written.JsonWriter;
+import pitchboard.intake.written.Written;
+import pitchboard.intake.written.YamlWriter;
+
+/** Job files and files of local changes on disk. */
+public final class JobFiles {
+    private JobFiles() {}
+
+    /**
+     * Opens a job file and the local changes it names.
+     *
+     * @param rulebooks the names a rulebook can have; empty when any name will do
+     * @throws FileTrouble when either file is missing or cannot be read
+     */
+    public static JobFile open(Path file, List<String> rulebooks) throws FileTrouble {
+        JobText text = JobText.of(WrittenFile.read(file), rulebooks);
+        if (text instanceof JobText.Understood understood) {
+            return withChanges(file, understood.job());
+        }
+        return new JobFile.NotUnderstood(file, ((JobText.NotUnderstood) text).problems());
+    }
+
+    private static JobFile withChanges(Path file, Job job) throws FileTrouble {
+        if (job.localChanges().isEmpty()) {
+            return new JobFile.Understood(file, job, List.of());
+        }
+        Path changesFile = file.resolveSibling(job.localChanges().get()).normalize();
+        // Changes to another book than the job's are a mistake, so the job's is the only name that will do.
+        ChangesText text = openChanges(changesFile, List.of(job.rulebook()));
+        return text.match(
+                read -> new JobFile.Understood(file, job, read.changes().amendments()),
+                unread -> new JobFile.NotUnderstood(changesFile, unread.problems()));
+    }
+
+    /**
+     * Opens a file of local changes.
+     *
+     * @param rulebooks the names a rulebook can have; empty when any name will do
+     * @throws FileTrouble when the file is missing or cannot be read
+     */
+    public static ChangesText openChanges(Path file, List<String> rulebooks) throws FileTrouble {
+        return ChangesText.of(WrittenFile.read(file), rulebooks);
+    }
+
+    /**
+     * Writes a job: as JSON when the file's name ends in {@code .json}, as YAML otherwise.
+     *
+     * @throws FileTrouble when it cannot be written; whatever stood there before still does
+     */
+    public static void save(Path file, Job job) throws FileTrouble {
+        Written.Group written = JobText.write(job);
+        boolean json = file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+        AtomicWrite.text(file, json ? JsonWriter.write(written) : YamlWriter.write(written));
+    }
+}
