@@ -51,10 +51,18 @@ record StepFigures(Stair stair) {
         Flight flight = stair.flight();
         Input risers = in("n", new Count(flight.risers()));
         return List.of(
-                given("n", "number of risers", risers.value(), Practice.ASKED_FOR),
+                given(
+                        "n",
+                        "number of risers",
+                        risers.value(),
+                        wished(stair.brief().wishes().risers().isPresent())),
                 derived("r", "rise of every step", "H ÷ n", stair.rise(), in("H", flight.totalRise()), risers),
                 derived("N", "number of treads", treadsExpression(), new Count(stair.treads()), risers),
-                given("g", "run of every step, nosing to nosing", stair.run(), Practice.ASKED_FOR),
+                given(
+                        "g",
+                        "run of every step, nosing to nosing",
+                        stair.run(),
+                        wished(stair.brief().wishes().run().isPresent())),
                 derived("G", "total run, first riser cut to header", "N × g", flight.totalRun(), treadCount(), run()),
                 derived(
                         "",
@@ -67,6 +75,10 @@ record StepFigures(Stair stair) {
                         in("b", stair.riserThickness())),
                 derived("a", "pitch", "angle of r over g", stair.pitch(), rise(), run()),
                 derived("2r + g", "pace", "2·r + g", stair.rise().times(2).plus(stair.run()), rise(), run()));
+    }
+
+    private static Practice wished(boolean fixed) {
+        return fixed ? Practice.ASKED_FOR : Practice.CHOSEN;
     }
 
     private String treadsExpression() {

@@ -7,6 +7,8 @@ import pitchboard.sheet.Pen;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
+import pitchboard.sheet.type.TypeLine;
+import pitchboard.sheet.type.Typesetter;
 
 /** The small signs of a drawing. */
 public final class Signs {
@@ -62,7 +64,14 @@ public final class Signs {
         pencil.circle(Pen.PENCIL, spot, 2.5);
         pencil.line(Pen.THIN, spot.shifted(-4.5, 0), spot.shifted(4.5, 0));
         pencil.line(Pen.THIN, spot.shifted(0, -4.5), spot.shifted(0, 4.5));
-        pencil.text(spot.shifted(3.2, -3.2), name, Lettering.SMALL.bold(), Align.LEFT);
+        TypeLine words = Typesetter.line(name, Lettering.SMALL.bold());
+        pencil.draft()
+                .add(pencil.draft()
+                        .firstFree(List.of(
+                                words.at(pencil.of(), spot.shifted(3.2, -3.2), 0, Align.LEFT),
+                                words.at(pencil.of(), spot.shifted(-3.2, -3.2), 0, Align.RIGHT),
+                                words.at(pencil.of(), spot.shifted(3.2, 4.6), 0, Align.LEFT),
+                                words.at(pencil.of(), spot.shifted(-3.2, 4.6), 0, Align.RIGHT))));
     }
 
     /** A height: a triangle that stands on a level line, the words above the line. */

@@ -2,6 +2,7 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
 import pitchboard.measure.Ratio;
 import pitchboard.parts.PartId;
@@ -82,6 +83,7 @@ final class ElevationSheet {
         overheads();
         new SidePicture(draft, view, stair).draw();
         nosingLine();
+        handrail();
         heights();
         lengths();
         oneStep();
@@ -138,6 +140,25 @@ final class ElevationSheet {
                 "pitch " + subject.words(stair.pitch()),
                 Lettering.DIMENSION,
                 Align.RIGHT);
+    }
+
+    /** The rail over the nosings, where its height is settled. */
+    private void handrail() {
+        Handrail rail = stair.brief().handrail();
+        if (rail.sides() == Handrail.Sides.NONE || rail.height().isEmpty() || stair.treads() < 2) {
+            return;
+        }
+        Length height = rail.height().get();
+        Point low = stair.nosing(1).shifted(Length.ZERO, height);
+        Point high = stair.nosing(stair.treads()).shifted(Length.ZERO, height);
+        pencil.line(Pen.GHOST, view.at(low), view.at(high));
+        double slope = stair.pitch().degrees();
+        pencil.text(
+                view.at(low).midTo(view.at(high)).toward(slope + 90, 1.6),
+                slope,
+                "handrail " + subject.size(height) + " above the nosings",
+                Lettering.NOTE,
+                Align.CENTRE);
     }
 
     private void heights() {

@@ -45,7 +45,8 @@ final class WorkingsSheet {
     private static String inputs(Subject subject, Figure figure) {
         return figure.inputs().stream()
                 .map(input -> input.symbol() + " = " + exactly(subject, input.value()))
-                .collect(Collectors.joining(",  "));
+                .collect(Collectors.joining(",  "))
+                .replace("= ≈", "≈");
     }
 
     private static String exactly(Subject subject, Quantity quantity) {
