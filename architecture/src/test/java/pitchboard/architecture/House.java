@@ -31,7 +31,7 @@ record House(String root, List<Row> rows) {
             engine    | sheet.inspection | sheet, sheet.type
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
             engine    | sheet.papers | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
-            engine    | intake      | measure, source, site, brief, rules
+            engine    | intake..    | measure, source, site, brief, rules
             engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.papers
             documents | documents.. | engine
             store     | store..     | engine

@@ -19,7 +19,7 @@ import pitchboard.measure.Tape;
 import pitchboard.site.Site;
 
 /** The whole job file: the lines at its top, what was measured, what is wanted. */
-final class JobForm extends GroupForm<Job> {
+final class JobForm extends GroupForm<Notes> {
     private static final Key<String> JOB =
             Key.needed("job", Forms.words(80, "Stair to the sail loft"), "what the job is called on every sheet");
     private static final Key<String> FOR = title("for", "for whom", "Heron Lake Rowing Club");
@@ -68,14 +68,14 @@ final class JobForm extends GroupForm<Job> {
     }
 
     @Override
-    protected Job read(Fields lines) {
+    protected Notes read(Fields lines) {
         Tape.Units units = lines.get(UNITS);
         Fields in = lines.areSound(UNITS) ? lines.in(units) : lines;
         Title title = new Title(in.get(JOB), in.get(FOR), in.get(PLACE), in.get(DATE));
         Tape tape = tape(in.get(MARK_TO));
         Paper paper = in.get(PAPER);
         Brief brief = in.get(WANTED).brief(title, tape, paper);
-        return new Job(in.get(MEASURED), brief, in.get(rulebook), in.get(LOCAL_CHANGES));
+        return new Notes(in.get(MEASURED), brief, in.get(rulebook), in.get(LOCAL_CHANGES));
     }
 
     private static Tape tape(Graduation markTo) {
@@ -83,8 +83,8 @@ final class JobForm extends GroupForm<Job> {
     }
 
     @Override
-    protected void write(Job job, Lines out) {
-        Brief brief = job.brief();
+    protected void write(Notes notes, Lines out) {
+        Brief brief = notes.brief();
         out.put(JOB, brief.title().job());
         out.put(FOR, brief.title().client());
         out.put(PLACE, brief.title().place());
@@ -92,9 +92,9 @@ final class JobForm extends GroupForm<Job> {
         out.put(UNITS, brief.tape().units());
         out.put(MARK_TO, brief.tape().graduation());
         out.put(PAPER, brief.paper());
-        out.put(rulebook, job.rulebook());
-        out.put(LOCAL_CHANGES, job.localChanges());
-        out.put(MEASURED, job.site());
+        out.put(rulebook, notes.rulebook());
+        out.put(LOCAL_CHANGES, notes.localChanges());
+        out.put(MEASURED, notes.site());
         out.put(WANTED, Wanted.of(brief));
     }
 }

@@ -10,7 +10,7 @@ import pitchboard.intake.written.Written;
 
 /** What came of reading a job: the whole of it, or everything that is wrong with it. */
 public sealed interface JobText {
-    record Understood(Job job) implements JobText {}
+    record Understood(Notes notes) implements JobText {}
 
     /**
      * Nothing of it can be used.
@@ -41,8 +41,8 @@ public sealed interface JobText {
 
     private static JobText of(Written written, List<String> rulebooks) {
         Proof proof = Proof.begin();
-        Job job = proof.whole(new JobForm(rulebooks), written);
-        return proof.problems().isEmpty() ? new Understood(job) : new NotUnderstood(proof.problems());
+        Notes notes = proof.whole(new JobForm(rulebooks), written);
+        return proof.problems().isEmpty() ? new Understood(notes) : new NotUnderstood(proof.problems());
     }
 
     /**
@@ -50,8 +50,9 @@ public sealed interface JobText {
      *
      * @throws IllegalArgumentException when a length is one that no tape text says exactly
      */
-    static Written.Group write(Job job) {
-        Written written = new JobForm(List.of()).write(job, job.brief().tape().units());
+    static Written.Group write(Notes notes) {
+        Written written =
+                new JobForm(List.of()).write(notes, notes.brief().tape().units());
         return (Written.Group) written;
     }
 

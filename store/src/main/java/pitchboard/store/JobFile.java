@@ -3,7 +3,7 @@ package pitchboard.store;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
-import pitchboard.intake.Job;
+import pitchboard.intake.Notes;
 import pitchboard.intake.written.Problem;
 import pitchboard.rules.Amendment;
 
@@ -14,7 +14,7 @@ public sealed interface JobFile {
      *
      * @param changes the local changes; empty when the file names none
      */
-    record Understood(Path file, Job job, List<Amendment> changes) implements JobFile {
+    record Understood(Path file, Notes notes, List<Amendment> changes) implements JobFile {
         public Understood {
             changes = List.copyOf(changes);
         }

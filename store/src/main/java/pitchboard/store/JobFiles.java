@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import pitchboard.intake.ChangesText;
-import pitchboard.intake.Job;
 import pitchboard.intake.JobText;
+import pitchboard.intake.Notes;
 import pitchboard.intake.written.JsonWriter;
 import pitchboard.intake.written.Written;
 import pitchboard.intake.written.YamlWriter;
@@ -23,20 +23,20 @@ public final class JobFiles {
     public static JobFile open(Path file, List<String> rulebooks) throws FileTrouble {
         JobText text = JobText.of(WrittenFile.read(file), rulebooks);
         if (text instanceof JobText.Understood understood) {
-            return withChanges(file, understood.job());
+            return withChanges(file, understood.notes());
         }
         return new JobFile.NotUnderstood(file, ((JobText.NotUnderstood) text).problems());
     }
 
-    private static JobFile withChanges(Path file, Job job) throws FileTrouble {
-        if (job.localChanges().isEmpty()) {
-            return new JobFile.Understood(file, job, List.of());
+    private static JobFile withChanges(Path file, Notes notes) throws FileTrouble {
+        if (notes.localChanges().isEmpty()) {
+            return new JobFile.Understood(file, notes, List.of());
         }
-        Path changesFile = file.resolveSibling(job.localChanges().get()).normalize();
+        Path changesFile = file.resolveSibling(notes.localChanges().get()).normalize();
         // Changes to another book than the job's are a mistake, so the job's is the only name that will do.
-        ChangesText text = openChanges(changesFile, List.of(job.rulebook()));
+        ChangesText text = openChanges(changesFile, List.of(notes.rulebook()));
         return text.match(
-                read -> new JobFile.Understood(file, job, read.changes().amendments()),
+                read -> new JobFile.Understood(file, notes, read.changes().amendments()),
                 unread -> new JobFile.NotUnderstood(changesFile, unread.problems()));
     }
 
@@ -55,8 +55,8 @@ public final class JobFiles {
      *
      * @throws FileTrouble when it cannot be written; whatever stood there before still does
      */
-    public static void save(Path file, Job job) throws FileTrouble {
-        Written.Group written = JobText.write(job);
+    public static void save(Path file, Notes notes) throws FileTrouble {
+        Written.Group written = JobText.write(notes);
         boolean json = file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
         AtomicWrite.text(file, json ? JsonWriter.write(written) : YamlWriter.write(written));
     }

@@ -21,6 +21,7 @@ public final class Bounds {
     public static final Form<Length> DECKING = length("0", "12\"", "1 1/2\"", "38 mm");
     public static final Form<Length> DECKING_OVERHANG = length("0", "12\"", "1 1/4\"", "30 mm");
     public static final Form<Length> LANDING = length("1\"", "100'", "3' 6\"", "1000 mm");
+    public static final Form<Length> LOWER_BESIDE = length("0", "30'", "8\"", "200 mm");
     public static final Form<Ratio> FALL = new SlopeForm(Ratio.of(1, 4));
 
     // Wanted.

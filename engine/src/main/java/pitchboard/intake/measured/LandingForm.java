@@ -5,6 +5,7 @@ import java.util.Optional;
 import pitchboard.intake.form.Bounds;
 import pitchboard.intake.form.ChoiceForm;
 import pitchboard.intake.form.Fields;
+import pitchboard.intake.form.Forms;
 import pitchboard.intake.form.GroupForm;
 import pitchboard.intake.form.Key;
 import pitchboard.intake.form.Lines;
@@ -29,14 +30,20 @@ final class LandingForm extends GroupForm<Landing> {
             "a door that opens onto this end of the flight",
             ASKED);
 
+    private static final Key<Optional<Length>> CLEAR_OF_DOOR = Key.open(
+            "clear of door",
+            Forms.lengthOrNone(Bounds.LANDING),
+            "level space in the direction of travel that the door leaves before the steps, open or opening",
+            ASKED);
+
     @Override
     public List<Key<?>> keys() {
-        return List.of(DEPTH, WIDTH, FALL, DOOR);
+        return List.of(DEPTH, WIDTH, FALL, DOOR, CLEAR_OF_DOOR);
     }
 
     @Override
     protected Landing read(Fields in) {
-        return new Landing(in.get(DEPTH), in.get(WIDTH), in.get(FALL), in.get(DOOR));
+        return new Landing(in.get(DEPTH), in.get(WIDTH), in.get(FALL), in.get(DOOR), in.get(CLEAR_OF_DOOR));
     }
 
     @Override
@@ -45,5 +52,6 @@ final class LandingForm extends GroupForm<Landing> {
         out.put(WIDTH, value.width());
         out.put(FALL, value.fall());
         out.put(DOOR, value.door());
+        out.put(CLEAR_OF_DOOR, value.clearOfDoor());
     }
 }

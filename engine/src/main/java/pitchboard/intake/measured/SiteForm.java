@@ -73,6 +73,13 @@ public final class SiteForm extends GroupForm<Site> {
             "whether there is, or will be, a light at the stair and a switch for it",
             "the rules ask for it");
 
+    private static final Key<Optional<Length>> LOWER_BESIDE = Key.open(
+            "ground beside is lower by",
+            Forms.lengthOrNone(Bounds.LOWER_BESIDE),
+            "how much lower than under the flight the lowest floor or ground within 36\" (1 m) beside it lies; none where"
+                    + " it goes on level",
+            "nobody looked: the rules ask for it");
+
     private static Key<Landing> landing(String name, String meaning) {
         return Key.defaulting(
                 name, new LandingForm(), meaning, "not measured: the rules ask for it", units -> Landing.UNMEASURED);
@@ -94,7 +101,8 @@ public final class SiteForm extends GroupForm<Site> {
                 WHERE,
                 LANDING_ABOVE,
                 LANDING_BELOW,
-                LIGHT);
+                LIGHT,
+                LOWER_BESIDE);
     }
 
     @Override
@@ -114,7 +122,8 @@ public final class SiteForm extends GroupForm<Site> {
                 in.get(WHERE),
                 in.get(LANDING_ABOVE),
                 in.get(LANDING_BELOW),
-                in.get(LIGHT));
+                in.get(LIGHT),
+                in.get(LOWER_BESIDE));
         checkFinishes(site, in);
         return site;
     }
@@ -170,5 +179,6 @@ public final class SiteForm extends GroupForm<Site> {
         out.put(LANDING_ABOVE, site.top());
         out.put(LANDING_BELOW, site.bottom());
         out.put(LIGHT, site.lit());
+        out.put(LOWER_BESIDE, site.fallBeside());
     }
 }

@@ -10,4 +10,4 @@ import pitchboard.site.Site;
  * @param rulebook the name of the rulebook that applies
  * @param localChanges where the local changes to it are written, as said in the job file
  */
-public record Job(Site site, Brief brief, String rulebook, Optional<String> localChanges) {}
+public record Notes(Site site, Brief brief, String rulebook, Optional<String> localChanges) {}
