@@ -382,8 +382,8 @@ final class IrcLimitsTest {
     @Test
     void the_table_leaves_out_no_rule_and_no_side_of_a_limit() {
         TABLE.coversEveryRuleOf(Irc2018.rulebook(), CANNOT_BE_BROKEN);
-        List<Row> all = Stream.concat(TABLE.rows().stream(), ONLY_2021.rows().stream())
-                .toList();
+        List<Row> all =
+                Stream.concat(TABLE.rows().stream(), ONLY_2021.rows().stream()).toList();
         new LimitTable("", all).coversEveryRuleOf(Irc2021.rulebook(), CANNOT_BE_BROKEN);
     }
 }
