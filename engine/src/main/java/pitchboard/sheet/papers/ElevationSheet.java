@@ -18,6 +18,7 @@ import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.Station;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.tiling.Clip;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.site.Overhead;
@@ -106,7 +107,11 @@ final class ElevationSheet {
                 new Notes(pencil, 50)
                         .onEdge(
                                 nosing,
-                                List.of(nosing.shifted(-16, -26), nosing.shifted(-22, -34)),
+                                List.of(
+                                        nosing.shifted(-16, -26),
+                                        nosing.shifted(-22, -34),
+                                        nosing.shifted(12, -10),
+                                        nosing.shifted(-14, -10)),
                                 "headroom here " + subject.size(headroom.clear()) + ", under "
                                         + headroom.overhead().name());
             }
@@ -151,10 +156,12 @@ final class ElevationSheet {
         Length height = rail.height().get();
         Point low = stair.nosing(1).shifted(Length.ZERO, height);
         Point high = stair.nosing(stair.treads()).shifted(Length.ZERO, height);
-        pencil.line(Pen.GHOST, view.at(low), view.at(high));
+        // A tall stair fills the sheet; its rail is then broken off at the edge.
+        List<List<Spot>> shown = new Clip(draft.room()).line(List.of(view.at(low), view.at(high)));
+        shown.forEach(stretch -> pencil.line(Pen.GHOST, stretch));
         double slope = stair.pitch().degrees();
         pencil.text(
-                view.at(low).midTo(view.at(high)).toward(slope + 90, 1.6),
+                shown.get(0).get(0).midTo(shown.get(0).get(1)).toward(slope + 90, 1.6),
                 slope,
                 "handrail " + subject.size(height) + " above the nosings",
                 Lettering.NOTE,
