@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import pitchboard.measure.Length;
+import pitchboard.stair.Flight;
 
 /** The same record again, but for one component, or with all lengths in it changed alike. */
 public final class Rebuilt {
@@ -24,6 +25,10 @@ public final class Rebuilt {
     private static Object mapped(Object value, UnaryOperator<Length> change) {
         if (value instanceof Length length) {
             return change.apply(length);
+        }
+        if (value instanceof Flight flight) {
+            return new Flight(
+                    flight.headJoin(), flight.risers(), change.apply(flight.totalRise()), change.apply(flight.run()));
         }
         if (value instanceof Record record) {
             return mapLengths(record, change);

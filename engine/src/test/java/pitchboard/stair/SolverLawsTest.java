@@ -16,6 +16,7 @@ import pitchboard.RandomJobs.Asked;
 import pitchboard.Samples;
 import pitchboard.brief.HeadJoin;
 import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
 
 /** The solver against trying everything in the plainest way, on random jobs. */
 final class SolverLawsTest {
@@ -25,10 +26,12 @@ final class SolverLawsTest {
     private static final Gate CODE = stair -> {
         List<Objection> against = new ArrayList<>();
         if (stair.rise().isMoreThan(Length.inches(7, 3, 4))) {
-            against.add(new Objection("rise", "rise", stair.rise(), Length.inches(7, 3, 4), "a code", "add a riser"));
+            against.add(new Objection(
+                    "rise", "rise", stair.rise(), Length.inches(7, 3, 4), "a code", Phrase.of("add a riser")));
         }
         if (stair.run().isLessThan(Length.inches(10))) {
-            against.add(new Objection("run", "run", stair.run(), Length.inches(10), "a code", "lengthen the run"));
+            against.add(new Objection(
+                    "run", "run", stair.run(), Length.inches(10), "a code", Phrase.of("lengthen the run")));
         }
         return against;
     };

@@ -1,7 +1,7 @@
 package pitchboard.sheet.table;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import pitchboard.sheet.Box;
@@ -25,7 +25,7 @@ final class TableSetter {
     private final Draft draft;
     private final Box box;
     private final List<Double> widths;
-    private final Map<Row.Cells, List<Paragraph>> set = new IdentityHashMap<>();
+    private final Map<Integer, List<Paragraph>> set = new HashMap<>();
 
     TableSetter(Table table, Draft draft, Box box) {
         this.table = table;
@@ -107,7 +107,7 @@ final class TableSetter {
         double bottom = top + rowHeight(index);
         Row row = table.rows().get(index);
         if (row instanceof Row.Cells cells) {
-            cells(cells, top);
+            cells(cells, index, top);
         } else if (row instanceof Row.Heading heading) {
             Paragraph words = headingWords(heading);
             words.below(PartRef.NONE, Spot.of(box.left(), bottom - PAD_DOWN - words.height()), Align.LEFT)
@@ -121,8 +121,8 @@ final class TableSetter {
         return Typesetter.paragraph(heading.words(), table.lettering().bold(), fullWidth());
     }
 
-    private void cells(Row.Cells row, double top) {
-        List<Paragraph> set = paragraphs(row);
+    private void cells(Row.Cells row, int index, double top) {
+        List<Paragraph> set = paragraphs(index);
         for (int i = 0; i < set.size(); i++) {
             if (table.columns().get(i).kind() == Column.Kind.CHECK_BOX) {
                 double middle = top + PAD_DOWN + table.lettering().capHeight() / 2;
@@ -138,7 +138,7 @@ final class TableSetter {
         if (row instanceof Row.Heading heading) {
             return headingWords(heading).height() + 2 * PAD_DOWN + 2;
         }
-        return height(paragraphs((Row.Cells) row));
+        return height(paragraphs(index));
     }
 
     private double height(List<Paragraph> cells) {
@@ -147,8 +147,8 @@ final class TableSetter {
     }
 
     /** Set once, though asked for when measured and again when drawn. */
-    private List<Paragraph> paragraphs(Row.Cells row) {
-        return set.computeIfAbsent(row, this::set);
+    private List<Paragraph> paragraphs(int index) {
+        return set.computeIfAbsent(index, row -> set((Row.Cells) table.rows().get(row)));
     }
 
     private List<Paragraph> set(Row.Cells row) {
