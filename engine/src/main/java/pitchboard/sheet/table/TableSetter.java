@@ -1,7 +1,7 @@
 package pitchboard.sheet.table;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import pitchboard.sheet.Box;
@@ -25,7 +25,7 @@ final class TableSetter {
     private final Draft draft;
     private final Box box;
     private final List<Double> widths;
-    private final Map<Row.Cells, List<Paragraph>> set = new IdentityHashMap<>();
+    private final Map<Row.Cells, List<Paragraph>> set = new HashMap<>();
 
     TableSetter(Table table, Draft draft, Box box) {
         this.table = table;
