@@ -17,6 +17,17 @@ public record Spot(double x, double y) {
         return Math.rint(value * 1e4) / 1e4 + 0.0;
     }
 
+    /** Written out, as is the next, because making the generated ones takes a cold program many milliseconds. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Spot that && x == that.x && y == that.y;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(x) + Double.hashCode(y);
+    }
+
     public Spot shifted(double right, double down) {
         return new Spot(x + right, y + down);
     }

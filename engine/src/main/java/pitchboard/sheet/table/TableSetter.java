@@ -25,6 +25,7 @@ final class TableSetter {
     private final Draft draft;
     private final Box box;
     private final List<Double> widths;
+    /** Rows that are set already, by number: they are asked for when measured and again when drawn. */
     private final Map<Integer, List<Paragraph>> set = new HashMap<>();
 
     TableSetter(Table table, Draft draft, Box box) {
@@ -107,7 +108,7 @@ final class TableSetter {
         double bottom = top + rowHeight(index);
         Row row = table.rows().get(index);
         if (row instanceof Row.Cells cells) {
-            cells(cells, index, top);
+            cells(index, cells.of(), top);
         } else if (row instanceof Row.Heading heading) {
             Paragraph words = headingWords(heading);
             words.below(PartRef.NONE, Spot.of(box.left(), bottom - PAD_DOWN - words.height()), Align.LEFT)
@@ -121,15 +122,14 @@ final class TableSetter {
         return Typesetter.paragraph(heading.words(), table.lettering().bold(), fullWidth());
     }
 
-    private void cells(Row.Cells row, int index, double top) {
-        List<Paragraph> set = paragraphs(index);
-        for (int i = 0; i < set.size(); i++) {
+    private void cells(int index, PartRef of, double top) {
+        List<Paragraph> cells = paragraphs(index);
+        for (int i = 0; i < cells.size(); i++) {
             if (table.columns().get(i).kind() == Column.Kind.CHECK_BOX) {
                 double middle = top + PAD_DOWN + table.lettering().capHeight() / 2;
-                new Signs(draft.pencil(row.of()))
-                        .checkBox(Spot.of(left(i) + PAD_ACROSS, middle - CHECK_BOX / 2), CHECK_BOX);
+                new Signs(draft.pencil(of)).checkBox(Spot.of(left(i) + PAD_ACROSS, middle - CHECK_BOX / 2), CHECK_BOX);
             }
-            put(set.get(i), i, top + PAD_DOWN, row.of());
+            put(cells.get(i), i, top + PAD_DOWN, of);
         }
     }
 
@@ -146,17 +146,17 @@ final class TableSetter {
         return Math.max(tallest, table.lettering().capHeight()) + 2 * PAD_DOWN;
     }
 
-    /** Set once, though asked for when measured and again when drawn. */
     private List<Paragraph> paragraphs(int index) {
-        return set.computeIfAbsent(index, row -> set((Row.Cells) table.rows().get(row)));
+        return set.computeIfAbsent(index, number -> set((Row.Cells) table.rows().get(number)));
     }
 
     private List<Paragraph> set(Row.Cells row) {
-        List<Paragraph> set = new ArrayList<>();
+        List<Paragraph> cells = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
-            set.add(cell(row.cells().get(i), i, lettering(table.columns().get(i).kind())));
+            cells.add(
+                    cell(row.cells().get(i), i, lettering(table.columns().get(i).kind())));
         }
-        return set;
+        return cells;
     }
 
     private Lettering lettering(Column.Kind kind) {

@@ -14,7 +14,11 @@ record Grid(Box area, double windowWidth, double windowHeight, double overlap, d
     private static final double ROUNDING = 1e-6;
 
     /** One window by its place. */
-    record Cell(int column, int row) {}
+    record Cell(int column, int row) {
+        boolean isAt(int otherColumn, int otherRow) {
+            return column == otherColumn && row == otherRow;
+        }
+    }
 
     int columns() {
         return count(area.width(), windowWidth);

@@ -58,7 +58,12 @@ record Pages(Grid grid, List<Grid.Cell> cells) {
 
     /** Counted from 1 in reading order; 0 for a window that shows nothing. */
     int number(int column, int row) {
-        return cells.indexOf(new Grid.Cell(column, row)) + 1;
+        for (int i = 0; i < cells.size(); i++) {
+            if (cells.get(i).isAt(column, row)) {
+                return i + 1;
+            }
+        }
+        return 0;
     }
 
     /** A letter for each page in reading order. */

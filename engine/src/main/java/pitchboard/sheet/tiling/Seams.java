@@ -69,7 +69,7 @@ final class Seams {
         for (Grid.Cell other : pages.cells()) {
             Box box = new Box(left + other.column() * KEY_WIDTH, top + other.row() * height, KEY_WIDTH, height);
             List<Spot> corners = box.corners();
-            if (other.equals(cell)) {
+            if (other.isAt(cell.column(), cell.row())) {
                 pencil.fill(Fill.SHADE, corners);
             }
             pencil.outline(Pen.RULE, corners);
