@@ -42,8 +42,9 @@ public final class Decimals {
         if (Double.isNaN(value) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(value + " cannot be written as a decimal number");
         }
-        double kept = Math.rint(Math.abs(value) * POWERS[KEPT_PLACES]);
-        String units = kept < EXACT_DOUBLES ? unitsOf((long) kept, places) : unitsOfLarge(value, places);
+        double kept = Math.abs(value) * POWERS[KEPT_PLACES];
+        // Not Math.rint: the browser's goes wrong above 2^63 and rounds halves the other way.
+        String units = kept < EXACT_DOUBLES ? unitsOf((long) (kept + 0.5), places) : unitsOfLarge(value, places);
         return placed(value < 0, units, places);
     }
 

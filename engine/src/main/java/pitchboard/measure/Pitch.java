@@ -72,7 +72,7 @@ public final class Pitch implements Quantity, Comparable<Pitch> {
     }
 
     private long billionthsOfADegree() {
-        return (long) Math.rint(Math.atan(slope.approx()) * 180 / Math.PI * 1e9);
+        return (long) Math.floor(Math.atan(slope.approx()) * 180 / Math.PI * 1e9 + 0.5);
     }
 
     /**
