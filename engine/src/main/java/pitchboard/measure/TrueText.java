@@ -2,7 +2,7 @@ package pitchboard.measure;
 
 /**
  * Writes a quantity so that nothing is hidden by rounding to a tape: a length that lies on a line of the tape as the
- * tape has it, any other in decimals. For verdicts, where a hair decides.
+ * tape has it, any other in decimals. Inches stay inches, as codes print them. For verdicts, where a hair decides.
  */
 public final class TrueText {
     private static final int PLACES = 3;
@@ -16,14 +16,17 @@ public final class TrueText {
 
     /** The same, with more decimals when the two would read alike and are not; beyond a billionth nobody asks. */
     public static String writeApart(Quantity quantity, Quantity from, Tape tape, Tape.Style style) {
-        String other = write(from, tape, style, PLACES);
-        for (int places = PLACES; places < MOST_PLACES; places++) {
-            String text = write(quantity, tape, style, places);
-            if (!text.equals(other)) {
-                return text;
-            }
+        int places = PLACES;
+        while (places < MOST_PLACES && decimals(quantity, tape, places).equals(decimals(from, tape, places))) {
+            places++;
         }
-        return write(quantity, tape, style, MOST_PLACES);
+        return write(quantity, tape, style, quantity.equals(from) ? PLACES : places);
+    }
+
+    private static String decimals(Quantity quantity, Tape tape, int places) {
+        return quantity instanceof Length length
+                ? decimals(length, tape, Tape.Style.PLAIN, places)
+                : write(quantity, tape, Tape.Style.PLAIN, places);
     }
 
     private static String write(Quantity quantity, Tape tape, Tape.Style style, int places) {
@@ -33,14 +36,21 @@ public final class TrueText {
         if (quantity instanceof Pitch pitch) {
             return Decimals.trimmed(pitch.degrees(), places - 2) + (style == Tape.Style.PRINTED ? "°" : " deg");
         }
+        if (quantity instanceof Angle angle) {
+            return Decimals.trimmed(angle.degrees(), places - 1) + (style == Tape.Style.PRINTED ? "°" : " deg");
+        }
         return quantity instanceof Ratio ratio ? slope(ratio, places) : QuantityText.write(quantity, tape, style);
     }
 
     private static String length(Length length, Tape tape, Tape.Style style, int places) {
         Length line = length.rounded(tape.graduation());
         if (line.equals(length)) {
-            return TapeWriter.write(length, tape, style);
+            return TapeWriter.writeRunning(length, tape, style);
         }
+        return decimals(length, tape, style, places);
+    }
+
+    private static String decimals(Length length, Tape tape, Tape.Style style, int places) {
         String number = tape.isInches()
                 ? TapeWriter.decimalInches(length, places, style)
                 : TapeWriter.mm(length, places, style);

@@ -67,11 +67,11 @@ public record Limit(Bound bound, Quantity value) {
         return bound.admits(compare(measured, value));
     }
 
-    /** Pass or fail; the remedy is only asked for when it is needed. */
+    /** Pass or fail; the remedy is only thought out when it is read. */
     public Verdict judge(Quantity measured, Place where, Supplier<Phrase> remedy) {
         return admits(measured)
                 ? new Verdict.Pass(measured, this)
-                : new Verdict.Fail(measured, this, where, remedy.get());
+                : new Verdict.Fail(measured, this, where, Phrase.later(remedy));
     }
 
     public Limit with(Quantity other) {

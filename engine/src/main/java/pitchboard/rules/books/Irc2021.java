@@ -225,7 +225,7 @@ public final class Irc2021 {
                 ToLookAt.of(
                         Matter.LOAD_ALONG_GUARD,
                         IN.elsewhere("Table R301.5 note d"),
-                        "none along the top of a guard that is not the handrail"),
+                        "none along its top, unless it is the handrail"),
                 ToLookAt.of(Matter.LOAD_ON_INFILL, IN.elsewhere("Table R301.5 note f"), "50 lbf level, on 1 sq ft"));
     }
 

@@ -24,7 +24,7 @@ public final class Waivers {
         return Proviso.of(TOP_INDOORS, "interior flight that no door swings over", clause);
     }
 
-    /** No landing is owed at the top of so few risers outside a door that is not the one to escape by. */
+    /** No landing is owed at the top of so few risers outside a door that is not the required egress door. */
     public static Proviso topOutdoors(Clause clause, Count risers) {
         return Proviso.of(TOP_OUTDOORS, "risers outside a door that need no top landing", clause, Limit.atMost(risers));
     }
@@ -65,7 +65,7 @@ public final class Waivers {
         return door.get() == Landing.Door.SWINGS_AWAY
                 ? Optional.of(
                         Verdict.cannotTell(
-                                "ask whether the door at the top is the one to escape by: if not, so few risers need no landing"))
+                                "ask whether the door at the top is the required egress door: if not, so few risers need no landing"))
                 : Optional.empty();
     }
 }

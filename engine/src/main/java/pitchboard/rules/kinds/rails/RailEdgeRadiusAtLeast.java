@@ -33,6 +33,8 @@ public record RailEdgeRadiusAtLeast(Clause clause, Length least) implements Boun
     @Override
     public Verdict judge(Stair stair) {
         return Rails.judgeRectangle(
-                stair, rail -> Verdict.cannotTell("ease all edges of the handrail, to a radius of {} at least", least));
+                stair,
+                rail -> Verdict.cannotTell(
+                        "see that all edges of the handrail are eased, to a radius of {} at least", least));
     }
 }

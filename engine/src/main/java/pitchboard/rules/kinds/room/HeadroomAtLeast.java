@@ -93,8 +93,7 @@ public record HeadroomAtLeast(Clause clause, Length least, List<Proviso> proviso
     private Phrase remedy(Stair stair, Headroom tightest) {
         Length missing = least.minus(tightest.clear());
         Length aside = OnTape.noLess(stair, stair.pitch().levelFor(missing));
-        String name = tightest.overhead().name();
-        Phrase lift = Phrase.of("lift " + name + " by {}", OnTape.noLess(stair, missing));
+        Phrase lift = Phrase.of("raise it by {}", OnTape.noLess(stair, missing));
         return tightest.at().y().isAtLeast(missing)
                 ? lift.and(", or ", Phrase.of("cut it back by {}, away from the head", aside))
                 : lift;

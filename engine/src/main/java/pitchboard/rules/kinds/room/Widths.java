@@ -1,7 +1,7 @@
 package pitchboard.rules.kinds.room;
 
+import java.util.List;
 import pitchboard.brief.Handrail;
-import pitchboard.measure.Count;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.rules.Limit;
@@ -12,6 +12,9 @@ import pitchboard.stair.Stair;
 
 /** How wide the way up is. */
 final class Widths {
+    private static final List<String> PLANNED =
+            List.of("no handrail is planned", "one handrail is planned", "handrails are planned on both sides");
+
     private Widths() {}
 
     static Length clear(Stair stair) {
@@ -22,8 +25,7 @@ final class Widths {
     static Verdict besideRails(Stair stair, int rails, Limit limit) {
         Handrail handrail = stair.brief().handrail();
         if (handrail.sides().count() != rails) {
-            return Verdict.doesNotApply(
-                    "{} handrails are planned", new Count(handrail.sides().count()));
+            return Verdict.doesNotApply(PLANNED.get(handrail.sides().count()));
         }
         return handrail.projection()
                 .map(projection -> judge(stair, clear(stair).minus(projection.times(rails)), limit))

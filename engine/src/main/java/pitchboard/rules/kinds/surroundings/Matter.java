@@ -31,12 +31,12 @@ public enum Matter {
             "wood-in-ground",
             "wood in contact with the ground",
             When.ON_THE_GROUND,
-            "use wood treated for ground contact where the foot touches the ground"),
+            "see that the wood is treated for ground contact wherever it touches the ground"),
     FASTENERS(
             "fasteners-in-treated-wood",
             "fasteners in treated wood",
             When.ALWAYS,
-            "use hot-dip galvanised, stainless, bronze or copper fasteners wherever the wood is treated"),
+            "see that fasteners in treated wood are hot-dip galvanised, stainless, bronze or copper"),
     FOOTING_DEPTH(
             "footing-depth-at-least",
             "depth of the footing",
@@ -44,14 +44,14 @@ public enum Matter {
             "see that the footing goes {} into undisturbed ground, and below frost"),
     EGRESS_DOOR_DROP(
             "egress-door-drop-at-most",
-            "landing below the sill of the door to escape by",
+            "landing below the sill of the required egress door",
             When.OUTER_DOOR_AT_TOP,
-            "measure from the sill down to the landing: {} at most, where this is the door to escape by"),
+            "measure from the sill down to the landing: {} at most, if this is the required egress door"),
     OTHER_DOOR_DROP(
             "other-door-drop-at-most",
             "landing below the sill of any other outer door",
             When.OUTER_DOOR_AT_TOP,
-            "measure from the sill down to the landing: {} at most, where this is not the door to escape by"),
+            "measure from the sill down to the landing: {} at most, if this is not the required egress door"),
     GUARD_NOT_CLIMBABLE(
             "guard-not-climbable",
             "climbing on the guard",
