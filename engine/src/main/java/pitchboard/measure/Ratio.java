@@ -57,8 +57,10 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
         }
         long divisor = denominator == 1 ? 1 : greatestCommonDivisor(Math.abs(numerator), Math.abs(denominator));
         long sign = denominator < 0 ? -1 : 1;
-        long top = sign * (numerator / divisor);
-        long bottom = sign * (denominator / divisor);
+        return inLowestTerms(sign * (numerator / divisor), sign * (denominator / divisor));
+    }
+
+    private static Ratio inLowestTerms(long top, long bottom) {
         return isNarrow(top, bottom)
                 ? new Ratio(top, bottom)
                 : new Ratio(BigInteger.valueOf(top), BigInteger.valueOf(bottom));
@@ -116,9 +118,10 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
             return of(narrowNumerator + other.narrowNumerator, narrowDenominator);
         }
         if (isNarrow() && other.isNarrow()) {
-            return of(
-                    narrowNumerator * other.narrowDenominator + other.narrowNumerator * narrowDenominator,
-                    narrowDenominator * other.narrowDenominator);
+            long top = narrowNumerator * other.narrowDenominator + other.narrowNumerator * narrowDenominator;
+            long bottom = narrowDenominator * other.narrowDenominator;
+            // Because a whole number shares nothing with the other's denominator, such a sum is in lowest terms.
+            return isWhole() || other.isWhole() ? inLowestTerms(top, bottom) : of(top, bottom);
         }
         return of(
                 numerator().multiply(other.denominator()).add(other.numerator().multiply(denominator())),

@@ -42,10 +42,16 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
     }
 
     Surd negated() {
+        if (isRational()) {
+            return of(rational.negated());
+        }
         return new Surd(rational.negated(), coefficient.negated(), radicand);
     }
 
     Surd times(Ratio factor) {
+        if (isRational()) {
+            return of(rational.times(factor));
+        }
         return withParts(rational.times(factor), coefficient.times(factor));
     }
 
@@ -103,6 +109,9 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
 
     @Override
     public int compareTo(Surd other) {
+        if (isRational() && other.isRational()) {
+            return rational.compareTo(other.rational);
+        }
         if (isRational() || other.isRational() || radicand.equals(other.radicand)) {
             return plus(other.negated()).signum();
         }

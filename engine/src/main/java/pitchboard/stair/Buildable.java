@@ -49,8 +49,10 @@ public final class Buildable implements Gate {
 
     private static Optional<Objection> treadsCoverTheRun(Stair stair) {
         Length width = stair.brief().treads().width();
-        return when(
-                width.isLessThan(stair.run()),
+        if (width.isAtLeast(stair.run())) {
+            return Optional.empty();
+        }
+        return against(
                 "tread-covers-run",
                 "width of a tread",
                 width,
@@ -59,8 +61,10 @@ public final class Buildable implements Gate {
     }
 
     private static Optional<Objection> treadsStandClear(Stair stair) {
-        return when(
-                stair.treadThickness().isAtLeast(stair.rise()),
+        if (stair.treadThickness().isLessThan(stair.rise())) {
+            return Optional.empty();
+        }
+        return against(
                 "treads-clear",
                 "thickness of a tread",
                 stair.treadThickness(),
@@ -72,8 +76,10 @@ public final class Buildable implements Gate {
         Stringers stringers = stair.brief().stringers();
         Length wood = stringers.stock().thickness().times(stringers.count());
         Length room = stair.brief().width().minus(stringers.treadOverhang().times(2));
-        return when(
-                wood.isMoreThan(room),
+        if (wood.isAtMost(room)) {
+            return Optional.empty();
+        }
+        return against(
                 "stringers-fit",
                 "thickness of all stringers together",
                 wood,
@@ -82,8 +88,11 @@ public final class Buildable implements Gate {
     }
 
     private static Optional<Objection> woodLeft(StringerShape shape) {
-        return when(
-                !shape.throat().isPositive(),
+        // A notch is less deep than the rise, so most boards need no square root to pass.
+        if (shape.stair().rise().isLessThan(shape.boardDepth()) || shape.throat().isPositive()) {
+            return Optional.empty();
+        }
+        return against(
                 "wood-left",
                 "depth cut out of the stringer",
                 shape.notchDepth(),
@@ -91,11 +100,8 @@ public final class Buildable implements Gate {
                 "use deeper stock for the stringers");
     }
 
-    /** An objection of plain geometry, when it holds. */
-    static Optional<Objection> when(
-            boolean holds, String id, String what, Quantity measured, Quantity limit, String change) {
-        return holds
-                ? Optional.of(new Objection(id, what, measured, limit, GEOMETRY, Phrase.of(change)))
-                : Optional.empty();
+    /** An objection of plain geometry. */
+    static Optional<Objection> against(String id, String what, Quantity measured, Quantity limit, String change) {
+        return Optional.of(new Objection(id, what, measured, limit, GEOMETRY, Phrase.of(change)));
     }
 }

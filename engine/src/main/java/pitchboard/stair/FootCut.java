@@ -18,8 +18,10 @@ record FootCut(StringerShape shape) {
     private Optional<Objection> firstCut() {
         Stair stair = shape.stair();
         Length taken = stair.treadThickness().plus(stair.seat()).plus(kickerHeight());
-        return Buildable.when(
-                taken.isAtLeast(stair.rise()),
+        if (taken.isLessThan(stair.rise())) {
+            return Optional.empty();
+        }
+        return Buildable.against(
                 "first-cut",
                 "tread and boards at the foot, together",
                 taken,
@@ -34,8 +36,11 @@ record FootCut(StringerShape shape) {
     /** With a thick finish still to come the first cut can be higher than the board is deep. */
     private Optional<Objection> reachesSeat() {
         Length firstCut = shape.stair().firstCut();
-        return Buildable.when(
-                shape.plumbDepth().isAtMost(firstCut),
+        // Plumb a board is deeper than square, so most need no square root to pass.
+        if (firstCut.isAtMost(shape.boardDepth()) || firstCut.isLessThan(shape.plumbDepth())) {
+            return Optional.empty();
+        }
+        return Buildable.against(
                 "foot-reaches",
                 "plumb depth of the stringer's board",
                 shape.plumbDepth(),
@@ -48,8 +53,10 @@ record FootCut(StringerShape shape) {
             return Optional.empty();
         }
         Length levelCut = shape.heel().x();
-        return Buildable.when(
-                levelCut.isAtMost(kicker.depth()),
+        if (levelCut.isMoreThan(kicker.depth())) {
+            return Optional.empty();
+        }
+        return Buildable.against(
                 "kicker-fits",
                 "length of the level cut at the foot",
                 levelCut,

@@ -28,8 +28,10 @@ record HeadCut(StringerShape shape) {
     }
 
     private Optional<Objection> reachesUpToTheHeader() {
-        return Buildable.when(
-                shape.bearingTop().isAtMost(shape.headerBottom()),
+        if (shape.bearingTop().isMoreThan(shape.headerBottom())) {
+            return Optional.empty();
+        }
+        return Buildable.against(
                 "head-meets-header",
                 "from the finished floor down to what carries the head",
                 belowFloor(shape.bearingTop()),
@@ -38,12 +40,15 @@ record HeadCut(StringerShape shape) {
     }
 
     private Optional<Objection> reachesDownToTheHeader() {
-        return Buildable.when(
-                shape.bearingBottom().isAtLeast(shape.headerTop()),
+        Length headerTop = shape.headerTop();
+        if (shape.bearingTop().isAtMost(headerTop) || shape.bearingBottom().isLessThan(headerTop)) {
+            return Optional.empty();
+        }
+        return Buildable.against(
                 "head-above-header",
                 "from the finished floor down to the underside of what carries the head",
                 belowFloor(shape.bearingBottom()),
-                belowFloor(shape.headerTop()),
+                belowFloor(headerTop),
                 "use a higher board at the head, or another fixing there");
     }
 
@@ -54,8 +59,10 @@ record HeadCut(StringerShape shape) {
     /** A notch as deep as the last step is long would cut the step before it, too. */
     private Optional<Objection> notchLeavesTheLastStep() {
         Length notch = shape.headNotchDepth();
-        return Buildable.when(
-                notch.isAtLeast(stair().run()),
+        if (notch.isLessThan(stair().run())) {
+            return Optional.empty();
+        }
+        return Buildable.against(
                 "head-notch",
                 "thickness of the board let into the head",
                 notch,
@@ -64,11 +71,10 @@ record HeadCut(StringerShape shape) {
     }
 
     private Optional<Objection> ledgerFits() {
-        if (!(fixing() instanceof HeadFixing.Ledger ledger)) {
+        if (!(fixing() instanceof HeadFixing.Ledger ledger) || ledger.height().isLessThan(shape.plumbCut())) {
             return Optional.empty();
         }
-        return Buildable.when(
-                ledger.height().isAtLeast(shape.plumbCut()),
+        return Buildable.against(
                 "ledger-fits",
                 "height of the ledger",
                 ledger.height(),
@@ -81,8 +87,10 @@ record HeadCut(StringerShape shape) {
             return Optional.empty();
         }
         Length room = shape.headTop().y().plus(stair().site().lowerFinish());
-        return Buildable.when(
-                board.height().isMoreThan(room),
+        if (board.height().isAtMost(room)) {
+            return Optional.empty();
+        }
+        return Buildable.against(
                 "hanger-fits",
                 "height of the hanger board",
                 board.height(),

@@ -1,12 +1,11 @@
 package pitchboard.stair;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import pitchboard.brief.Brief;
 import pitchboard.brief.Wishes;
 import pitchboard.site.Site;
@@ -70,22 +69,27 @@ public final class Solver {
     }
 
     private static List<Option> nearMisses(List<Option> all) {
-        int fewest = all.stream()
-                .filter(option -> !option.isAllowed())
+        List<Option> against =
+                all.stream().filter(option -> !option.isAllowed()).toList();
+        int fewest = against.stream()
                 .mapToInt(option -> option.objections().size())
                 .min()
                 .orElse(0);
-        Map<String, Option> nearest = new LinkedHashMap<>();
-        Stream<Option> near = all.stream()
-                .filter(option -> !option.isAllowed() && option.objections().size() == fewest);
-        near.forEach(option -> nearest.merge(
-                kinds(option), option, (old, other) -> other.worstMiss() < old.worstMiss() ? other : old));
+        Map<List<String>, Option> nearest = new LinkedHashMap<>();
+        against.stream()
+                .filter(option -> option.objections().size() == fewest)
+                .forEach(option -> nearest.merge(kinds(option), option, Solver::nearer));
         return nearest.values().stream()
-                .sorted((a, b) -> Double.compare(a.worstMiss(), b.worstMiss()))
+                .sorted(Comparator.comparingDouble(Option::worstMiss))
                 .toList();
     }
 
-    private static String kinds(Option option) {
-        return option.objections().stream().map(Objection::id).sorted().collect(Collectors.joining(" "));
+    /** All gates object in a fixed order, so the same kinds make the same list. */
+    private static List<String> kinds(Option option) {
+        return option.objections().stream().map(Objection::id).toList();
+    }
+
+    private static Option nearer(Option a, Option b) {
+        return b.worstMiss() < a.worstMiss() ? b : a;
     }
 }

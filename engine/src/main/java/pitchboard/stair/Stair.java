@@ -90,7 +90,7 @@ public record Stair(Site site, Brief brief, Flight flight) {
 
     /** Level space from the header's face to the first nosing, or to the first riser when that stands in front. */
     public Length spaceTaken() {
-        return Length.max(landing(), headerFace().minus(nosing(1).x()));
+        return landing().plus(Length.max(projection(), Length.ZERO));
     }
 
     /**
