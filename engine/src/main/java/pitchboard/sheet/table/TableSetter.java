@@ -3,7 +3,6 @@ package pitchboard.sheet.table;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.PartRef;
 import pitchboard.sheet.Pen;
@@ -25,7 +24,7 @@ final class TableSetter {
     private final Draft draft;
     private final Box box;
     private final List<Double> widths;
-    private final Map<Row.Cells, List<Paragraph>> set = new IdentityHashMap<>();
+    private final IdentityHashMap<Row.Cells, List<Paragraph>> set = new IdentityHashMap<>();
 
     TableSetter(Table table, Draft draft, Box box) {
         this.table = table;
