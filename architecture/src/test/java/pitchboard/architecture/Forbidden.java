@@ -49,6 +49,7 @@ record Forbidden(String name, String because) {
             java.lang.String.toUpperCase              | depends on the machine's language
             java.lang.String.getBytes                 | depends on the machine's character set
             java.lang.Math.round                      | halves below zero go the other way in the browser
+            java.lang.Math.rint                       | halves go the other way in the browser
             java.lang.Math.fma                        | missing in the browser
             java.lang.Math.random                     | no chance in the engine
             java.lang.Math.ulp                        | inexact in the browser

@@ -42,9 +42,7 @@ public final class Decimals {
         if (Double.isNaN(value) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(value + " cannot be written as a decimal number");
         }
-        double kept = Math.abs(value) * POWERS[KEPT_PLACES];
-        // Not Math.rint: the browser's goes wrong above 2^63 and rounds halves the other way.
-        String units = kept < EXACT_DOUBLES ? unitsOf((long) (kept + 0.5), places) : unitsOfLarge(value, places);
+        String units = isSmall(value) ? Long.toString(unitsOf(value, places)) : unitsOfLarge(value, places);
         return placed(value < 0, units, places);
     }
 
@@ -53,9 +51,43 @@ public final class Decimals {
         return withoutEndZeros(fixed(value, mostPlaces));
     }
 
-    private static String unitsOf(long kept, int places) {
+    /**
+     * The nearest number with so many decimals, of 0 to 9; halves go away from zero, and zero has no sign. For doubles
+     * that are compared or kept. The library's {@code Math.rint} takes halves the other way in the browser.
+     *
+     * @throws IllegalArgumentException when the value is no number or infinite
+     */
+    public static double rounded(double value, int places) {
+        if (!isSmall(value)) {
+            return Double.parseDouble(fixed(value, places));
+        }
+        double rounded = unitsOf(value, places) / (double) POWERS[places];
+        return value < 0 ? 0.0 - rounded : rounded;
+    }
+
+    /**
+     * The fraction a double stands for once it is rounded to so many decimals, of 0 to 9: the way back from a tangent or
+     * an angle to exact numbers.
+     *
+     * @throws IllegalArgumentException when the value is no number, or nine million or more
+     */
+    public static Ratio ratio(double value, int places) {
+        if (!isSmall(value)) {
+            throw new IllegalArgumentException(value + " is no number below nine million");
+        }
+        long units = unitsOf(value, places);
+        return Ratio.of(value < 0 ? -units : units, POWERS[places]);
+    }
+
+    /** Whether a double holds the value with all the places we keep; never for what is no number. */
+    private static boolean isSmall(double value) {
+        return Math.abs(value) < EXACT_DOUBLES / POWERS[KEPT_PLACES];
+    }
+
+    private static long unitsOf(double small, int places) {
+        long kept = (long) (Math.abs(small) * POWERS[KEPT_PLACES] + 0.5);
         long unit = POWERS[KEPT_PLACES - places];
-        return Long.toString((kept + unit / 2) / unit);
+        return (kept + unit / 2) / unit;
     }
 
     private static String unitsOfLarge(double value, int places) {

@@ -68,11 +68,7 @@ public final class Pitch implements Quantity, Comparable<Pitch> {
 
     /** The angle from level in degrees, rounded to a billionth so that every machine gives the same figure. */
     public double degrees() {
-        return billionthsOfADegree() / 1e9;
-    }
-
-    private long billionthsOfADegree() {
-        return (long) Math.floor(Math.atan(slope.approx()) * 180 / Math.PI * 1e9 + 0.5);
+        return Decimals.rounded(Math.atan(slope.approx()) * 180 / Math.PI, 9);
     }
 
     /**
@@ -84,7 +80,7 @@ public final class Pitch implements Quantity, Comparable<Pitch> {
         if (tangent.isWhole() && tangent.abs().compareTo(Ratio.ONE) <= 0) {
             return slope.compareTo(tangent);
         }
-        return Ratio.of(billionthsOfADegree(), 1_000_000_000).compareTo(angle.degrees());
+        return Decimals.ratio(degrees(), 9).compareTo(angle.degrees());
     }
 
     @Override

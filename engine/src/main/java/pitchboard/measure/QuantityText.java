@@ -2,37 +2,19 @@ package pitchboard.measure;
 
 /** Writes any quantity as it is shown to people: the one place that knows units and places. */
 public final class QuantityText {
-    private static final int MOST_PLACES = 9;
     private static final Ratio SQUARE_MM_PER_SQUARE_INCH = Ratio.of(64516, 100);
 
     private QuantityText() {}
 
     /**
      * With its unit, rounded once: lengths to the tape, ratios to three places, pitches to a tenth of a degree, printed
-     * angles to a hundredth, areas to a hundredth of a square inch or to whole square millimetres.
+     * angles to a hundredth, areas to a hundredth of a square inch or to whole square millimetres. Where a hair decides,
+     * {@link TrueText} hides less.
      */
     public static String write(Quantity quantity, Tape tape, Tape.Style style) {
         return quantity instanceof Length length
                 ? TapeWriter.write(length, tape, style)
-                : decimal(quantity, usualPlaces(quantity, tape), tape, style);
-    }
-
-    /**
-     * As {@link #write}, but with as many decimals as it takes to look different from {@code other}: 7.7501 in beside
-     * a limit of 7 3/4 in must not read 7 3/4 as well, or a fail would look like a pass.
-     */
-    public static String writeApart(Quantity quantity, Quantity other, Tape tape, Tape.Style style) {
-        String text = write(quantity, tape, style);
-        if (quantity.equals(other) || !text.equals(write(other, tape, style))) {
-            return text;
-        }
-        for (int places = 1; places <= MOST_PLACES; places++) {
-            String finer = decimal(quantity, places, tape, style);
-            if (!finer.equals(decimal(other, places, tape, style))) {
-                return finer;
-            }
-        }
-        return text;
+                : other(quantity, usualPlaces(quantity, tape), tape, style);
     }
 
     /** A ratio with at most so many decimals. */
@@ -50,12 +32,7 @@ public final class QuantityText {
         return quantity instanceof Area && !tape.isInches() ? 0 : 2;
     }
 
-    private static String decimal(Quantity quantity, int places, Tape tape, Tape.Style style) {
-        if (quantity instanceof Length length) {
-            return tape.isInches()
-                    ? TapeWriter.decimalInches(length, places, style)
-                    : TapeWriter.mm(length, places, style);
-        }
+    private static String other(Quantity quantity, int places, Tape tape, Tape.Style style) {
         if (quantity instanceof Ratio ratio) {
             return ratio(ratio, places, style);
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import pitchboard.measure.Angle;
 import pitchboard.measure.Count;
+import pitchboard.measure.Decimals;
 import pitchboard.measure.Length;
 import pitchboard.measure.Pitch;
 import pitchboard.measure.Quantity;
@@ -93,7 +94,7 @@ public final class FindingText {
             return Optional.of(new Count(Math.abs(a.value() - b.value())));
         }
         if (measured instanceof Pitch a && value instanceof Angle b) {
-            Ratio degrees = Ratio.of((long) Math.rint(a.degrees() * 1e6), 1_000_000);
+            Ratio degrees = Decimals.ratio(a.degrees(), 6);
             return Optional.of(new Angle(degrees.minus(b.degrees()).abs()));
         }
         return Optional.empty();

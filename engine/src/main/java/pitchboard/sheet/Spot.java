@@ -1,5 +1,7 @@
 package pitchboard.sheet;
 
+import pitchboard.measure.Decimals;
+
 /** A place on paper, in millimetres from the top left corner, y down; kept to a ten-thousandth of a millimetre. */
 public record Spot(double x, double y) {
     /** Because the last bits of sines differ between machines, and the same sheet must be the same bytes everywhere. */
@@ -14,7 +16,7 @@ public record Spot(double x, double y) {
 
     /** A number of millimetres or degrees as a settled mark keeps it: four decimals, never minus zero. */
     public static double settled(double value) {
-        return Math.rint(value * 1e4) / 1e4 + 0.0;
+        return Decimals.rounded(value, 4);
     }
 
     /** Written out, as is the next, because making the generated ones takes a cold program many milliseconds. */

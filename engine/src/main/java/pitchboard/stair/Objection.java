@@ -3,6 +3,7 @@ package pitchboard.stair;
 import pitchboard.measure.Angle;
 import pitchboard.measure.Area;
 import pitchboard.measure.Count;
+import pitchboard.measure.Decimals;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Pitch;
@@ -27,7 +28,7 @@ public record Objection(String id, String what, Quantity measured, Quantity limi
     double miss() {
         double by = Math.abs(size(measured) - size(limit));
         double of = Math.abs(size(limit));
-        return Math.rint((of < 1e-9 ? 1 : by / of) * 1e6) / 1e6;
+        return Decimals.rounded(of < 1e-9 ? 1 : by / of, 6);
     }
 
     private static double size(Quantity quantity) {

@@ -62,6 +62,31 @@ final class DecimalsTest {
     }
 
     @ParameterizedTest
+    @CsvSource(textBlock = """
+            0.5,     0, 1
+            1.5,     0, 2
+            2.5,     0, 3
+            -2.5,    0, -3
+            0.125,   2, 0.13
+            -0.125,  2, -0.13
+            -0.004,  2, 0
+            12.34565, 4, 12.3457
+            1e300,   4, 1e300
+            """)
+    void a_double_is_rounded_with_halves_away_from_zero(double value, int places, double expected) {
+        assertThat(Decimals.rounded(value, places)).isEqualTo(expected);
+        assertThat(Double.toString(Decimals.rounded(-0.0, places))).isEqualTo("0.0");
+    }
+
+    @Test
+    void a_rounded_double_goes_back_to_a_fraction() {
+        assertThat(Decimals.ratio(0.1, 9)).isEqualTo(Ratio.of(1, 10));
+        assertThat(Decimals.ratio(-42.5, 0)).isEqualTo(Ratio.of(-43));
+        assertThatThrownBy(() -> Decimals.ratio(1e16, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Decimals.ratio(Double.NaN, 0)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void what_is_no_number_is_not_written(double value) {
         assertThatThrownBy(() -> Decimals.fixed(value, 2)).isInstanceOf(IllegalArgumentException.class);

@@ -38,25 +38,7 @@ final class QuantityTextTest {
                 .isEqualTo("−3⁄8″");
     }
 
-    @Test
-    void a_value_just_over_its_limit_does_not_read_as_the_limit() {
-        Length limit = Length.inches(7, 3, 4);
-        assertThat(apart(Length.inches(Ratio.of(77501, 10000)), limit)).isEqualTo("7.7501 in");
-        assertThat(apart(Length.inches(8), limit)).isEqualTo("8\"");
-        assertThat(apart(limit, limit)).isEqualTo("7 3/4\"");
-        assertThat(apart(Pitch.of(Length.mm(90041), Length.mm(100_000)), Angle.degrees(42)))
-                .isEqualTo("42.0002 deg");
-        assertThat(apart(Ratio.of(10_001, 10_000), Ratio.ONE)).isEqualTo("1.0001");
-        assertThat(QuantityText.writeApart(
-                        Length.mm(Ratio.of(22004, 100)), Length.mm(220), Tape.MILLIMETRES, Style.PLAIN))
-                .isEqualTo("220.04 mm");
-    }
-
     private static String inches(Quantity quantity) {
         return QuantityText.write(quantity, Tape.SIXTEENTHS, Style.PLAIN);
-    }
-
-    private static String apart(Quantity quantity, Quantity limit) {
-        return QuantityText.writeApart(quantity, limit, Tape.SIXTEENTHS, Style.PLAIN);
     }
 }

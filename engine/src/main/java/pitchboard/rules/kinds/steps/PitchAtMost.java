@@ -2,11 +2,11 @@ package pitchboard.rules.kinds.steps;
 
 import java.util.List;
 import pitchboard.measure.Angle;
+import pitchboard.measure.Decimals;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Pitch;
 import pitchboard.measure.Quantity;
-import pitchboard.measure.Ratio;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Reading;
@@ -65,7 +65,7 @@ public record PitchAtMost(Clause clause, Angle most) implements Bounded {
     private Length leastRun(Stair stair) {
         double tangent = Math.tan(most.degrees().approx() * Math.PI / 180);
         Length step = stair.brief().tape().graduation().step();
-        Length guess = stair.rise().times(Ratio.of((long) Math.rint(1e6 / Math.max(tangent, 1e-3)), 1_000_000));
+        Length guess = stair.rise().times(Decimals.ratio(1 / Math.max(tangent, 1e-3), 6));
         Length run = Length.max(step, OnTape.noMore(stair, guess));
         for (int i = 0; i < 3 && !bound().admits(Pitch.of(stair.rise(), run)); i++) {
             run = run.plus(step);
