@@ -150,6 +150,9 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
 
     /** A near double, and the same one for equal numbers over different radicands. */
     double approx() {
+        if (isRational()) {
+            return rational.approx();
+        }
         return rational.approx()
                 + coefficient.signum() * Math.sqrt(squareOfRoot().approx());
     }

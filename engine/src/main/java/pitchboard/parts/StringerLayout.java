@@ -70,12 +70,15 @@ public record StringerLayout(StringerShape shape, Outline outline, Length datum)
         return stepAlongEdge().times(step - 1L).minus(datum);
     }
 
-    /** Where the level cut of the foot meets the bottom edge. */
+    /** Where the level cut of the foot meets the bottom edge, or the head in a flight lower than the board is deep. */
     public Marked heelMark() {
         return bottomMark(shape.heel());
     }
 
-    /** Where the plumb cut of the head meets the bottom edge. */
+    /**
+     * Where the header's face meets the bottom edge, or the seat in a flight lower than the board is deep: the plumb cut
+     * before anything is let into it.
+     */
     public Marked headMark() {
         return bottomMark(shape.headBottom());
     }

@@ -53,11 +53,7 @@ public final class Buildable implements Gate {
             return Optional.empty();
         }
         return against(
-                "tread-covers-run",
-                "width of a tread",
-                width,
-                stair.run(),
-                "use wider tread boards, or a shorter run");
+                "tread-covers-run", "width of a tread", width, stair.run(), "use wider tread boards, or a shorter run");
     }
 
     private static Optional<Objection> treadsStandClear(Stair stair) {
@@ -89,7 +85,8 @@ public final class Buildable implements Gate {
 
     private static Optional<Objection> woodLeft(StringerShape shape) {
         // A notch is less deep than the rise, so most boards need no square root to pass.
-        if (shape.stair().rise().isLessThan(shape.boardDepth()) || shape.throat().isPositive()) {
+        if (shape.stair().rise().isLessThan(shape.boardDepth())
+                || shape.throat().isPositive()) {
             return Optional.empty();
         }
         return against(

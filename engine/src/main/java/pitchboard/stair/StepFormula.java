@@ -18,8 +18,7 @@ public enum StepFormula {
             stair -> stair.rise().times(2).plus(stair.run()).inInches(),
             Ratio.of(24),
             Ratio.of(25),
-            new Edition("Practical handbooks of stair building", "various", "handbooks")
-                    .clause("2R + T", Confidence.FROM_MEMORY)),
+            armyCourse("rule 1 (25 in), and 24 in after Hodgson, Stair-Building")),
     PACE_METRIC(
             "2R + T",
             "two rises and a run make a pace of 630 to 650 mm",

@@ -128,6 +128,8 @@ final class HandCheck {
             less("head-notch", mm(ledger.thickness()), run);
         }
         less("head-meets-header", headerBottom, top);
-        less("head-above-header", bottom, headerTop);
+        if (top > headerTop) {
+            less("head-above-header", bottom, headerTop);
+        }
     }
 }

@@ -20,7 +20,7 @@ import pitchboard.measure.Phrase;
 
 /** The solver against trying everything in the plainest way, on random jobs. */
 final class SolverLawsTest {
-    private static final Samples<Asked> JOBS = Samples.jobs(400);
+    private static final Samples<Asked> JOBS = Samples.jobs(300);
 
     /** Stands for a code: rise at most 7 3/4 in, run at least 10 in. */
     private static final Gate CODE = stair -> {
