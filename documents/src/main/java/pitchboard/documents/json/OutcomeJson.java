@@ -1,0 +1,80 @@
+package pitchboard.documents.json;
+
+import pitchboard.job.Job;
+import pitchboard.job.Outcome;
+import pitchboard.parts.Part;
+import pitchboard.parts.Worksheet;
+import pitchboard.source.Figure;
+
+/** Everything that came of a job. */
+public final class OutcomeJson {
+    /** Raised when a field is renamed or removed. */
+    private static final int FORMAT = 1;
+
+    private final Outcome outcome;
+    private final QuantityJson quantities;
+
+    private OutcomeJson(Outcome outcome) {
+        this.outcome = outcome;
+        this.quantities = new QuantityJson(outcome.job().brief().tape());
+    }
+
+    public static String write(Outcome outcome) {
+        return new OutcomeJson(outcome).whole().text();
+    }
+
+    private Json whole() {
+        Job job = outcome.job();
+        Json.Fields fields = Json.object()
+                .with("format", Json.number(FORMAT))
+                .says("job", job.brief().title().job())
+                .says("for", job.brief().title().client())
+                .says("place", job.brief().title().place())
+                .says("date", job.brief().title().date())
+                .says("inputs", job.fingerprint().text())
+                .says("rulebook", job.rulebook().name())
+                .says("outcome", outcome.match(designed -> "designed", none -> "no stair fits"))
+                .with("choices", new ChoicesJson(quantities).of(outcome.choices()));
+        return outcome.match(designed -> designed(fields, designed), none -> fields);
+    }
+
+    private Json.Fields designed(Json.Fields fields, Outcome.Designed designed) {
+        return fields.with("failing", Json.truth(designed.hasFailures()))
+                .with("stair", new StairJson(quantities).stair(designed.stair()))
+                .with("stringer", new StairJson(quantities).stringer(designed.stair()))
+                .with("pieces", Json.list(designed.parts(), this::piece))
+                .with("findings", new FindingsJson(quantities).of(designed.findings()))
+                .with("worksheet", Json.list(designed.worksheet(), this::section));
+    }
+
+    private Json piece(Part part) {
+        return Json.object()
+                .says("mark", part.id().mark())
+                .says("name", part.name())
+                .says("purpose", part.purpose())
+                .with("pieces", Json.number(part.count()))
+                .with("thickness", quantities.of(part.thickness()))
+                .with("width", quantities.of(part.width()))
+                .with("length", quantities.of(part.length()));
+    }
+
+    private Json section(Worksheet.Section section) {
+        return Json.object().says("title", section.title()).with("figures", Json.list(section.figures(), this::figure));
+    }
+
+    private Json figure(Figure figure) {
+        return Json.object()
+                .says("symbol", figure.symbol())
+                .says("meaning", figure.meaning())
+                .says("expression", figure.expression())
+                .with(
+                        "inputs",
+                        Json.list(
+                                figure.inputs(),
+                                input -> Json.object()
+                                        .says("symbol", input.symbol())
+                                        .with("value", quantities.of(input.value()))))
+                .with("value", quantities.of(figure.value()))
+                .says("source", figure.source().citation());
+    }
+}
