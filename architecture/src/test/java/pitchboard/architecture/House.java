@@ -36,7 +36,7 @@ record House(String root, List<Row> rows) {
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..
-            cli       | cli..       | engine, app..
+            cli       | cli..       | engine, app.., store..
             """);
 
     /** One line of the table. */

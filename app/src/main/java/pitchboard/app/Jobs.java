@@ -1,0 +1,66 @@
+package pitchboard.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import pitchboard.intake.JobText;
+import pitchboard.intake.Notes;
+import pitchboard.intake.written.JsonWriter;
+import pitchboard.job.Fingerprint;
+import pitchboard.job.Job;
+import pitchboard.measure.Tape;
+import pitchboard.rules.Amended;
+import pitchboard.rules.Amendment;
+import pitchboard.rules.Rulebook;
+import pitchboard.rules.books.Books;
+import pitchboard.store.FileTrouble;
+import pitchboard.store.JobFile;
+import pitchboard.store.JobFiles;
+
+/** Opens job files: reads them, finds the rulebook they name and works the local changes into it. */
+public final class Jobs {
+    private Jobs() {}
+
+    /**
+     * Opens one job file.
+     *
+     * @throws FileTrouble when it, or the file of local changes it names, cannot be read
+     */
+    public static OpenedJob open(Path file) throws FileTrouble {
+        List<String> names = Books.all().stream().map(Rulebook::name).toList();
+        return JobFiles.open(file, names)
+                .match(
+                        Jobs::resolved,
+                        unread -> new OpenedJob.NotUnderstood(unread.problems().stream()
+                                .map(problem -> Trouble.of(unread.file(), problem))
+                                .toList()));
+    }
+
+    private static OpenedJob resolved(JobFile.Understood file) {
+        Notes notes = file.notes();
+        Rulebook printed = Books.findByName(notes.rulebook()).orElseThrow();
+        Amended amended = printed.amended(file.changes());
+        if (!amended.problems().isEmpty()) {
+            return new OpenedJob.NotUnderstood(amended.problems().stream()
+                    .map(problem -> trouble(file, problem))
+                    .toList());
+        }
+        Fingerprint fingerprint = Fingerprint.of(canonical(notes, file.changes()));
+        return new OpenedJob.Understood(file.file(), new Job(notes.site(), notes.brief(), amended.book(), fingerprint));
+    }
+
+    /** Because comments, order and spelling of a file must not change what is printed on the sheets. */
+    private static String canonical(Notes notes, List<Amendment> changes) {
+        return JsonWriter.write(JobText.write(notes)) + changes;
+    }
+
+    private static Trouble trouble(JobFile.Understood file, Amended.Problem problem) {
+        Tape tape = file.notes().brief().tape();
+        Path changes = file.file().resolveSibling(file.notes().localChanges().orElse(""));
+        return new Trouble(
+                changes.normalize(),
+                0,
+                0,
+                problem.wrong().write(tape, Tape.Style.PLAIN) + "; "
+                        + problem.right().write(tape, Tape.Style.PLAIN));
+    }
+}

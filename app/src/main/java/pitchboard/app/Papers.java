@@ -1,0 +1,46 @@
+package pitchboard.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import pitchboard.documents.pdf.PdfInfo;
+import pitchboard.documents.pdf.PdfWriter;
+import pitchboard.documents.svg.SvgFonts;
+import pitchboard.documents.svg.SvgWriter;
+import pitchboard.job.Outcome;
+import pitchboard.job.Pipeline;
+import pitchboard.sheet.Sheet;
+import pitchboard.store.AtomicWrite;
+import pitchboard.store.FileTrouble;
+
+/** Puts a stair's sheets on disk: one PDF with all of them, and each as a drawing in SVG. */
+public final class Papers {
+    private static final String PRODUCER = "Pitchboard";
+
+    private Papers() {}
+
+    /**
+     * Writes {@code NAME.pdf} and {@code NAME-sheets/01-elevation.svg} and so on; files of these names are replaced,
+     * each whole or not at all.
+     *
+     * @return how many sheets there are
+     * @throws FileTrouble when a file or folder cannot be written
+     */
+    public static int write(Outcome.Designed designed, String name, Path folder) throws FileTrouble {
+        List<Sheet> sheets = Pipeline.sheets(designed);
+        AtomicWrite.folder(folder);
+        String title = designed.job().brief().title().job();
+        PdfWriter pdf = new PdfWriter(new PdfInfo(title, "", "en", PRODUCER));
+        AtomicWrite.to(folder.resolve(name + ".pdf"), out -> pdf.write(sheets, out));
+        drawings(sheets, folder.resolve(name + "-sheets"));
+        return sheets.size();
+    }
+
+    private static void drawings(List<Sheet> sheets, Path folder) throws FileTrouble {
+        AtomicWrite.folder(folder);
+        SvgWriter svg = new SvgWriter(SvgFonts.embedded());
+        for (int i = 0; i < sheets.size(); i++) {
+            String number = (i < 9 ? "0" : "") + (i + 1);
+            AtomicWrite.text(folder.resolve(number + "-" + sheets.get(i).id() + ".svg"), svg.write(sheets.get(i)));
+        }
+    }
+}

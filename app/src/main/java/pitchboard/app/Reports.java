@@ -1,0 +1,26 @@
+package pitchboard.app;
+
+import pitchboard.documents.json.OutcomeJson;
+import pitchboard.documents.text.ChoicesText;
+import pitchboard.documents.text.OutcomeText;
+import pitchboard.job.Outcome;
+
+/** What came of a job, to be read: by people as text, by programs as JSON. */
+public final class Reports {
+    private Reports() {}
+
+    /** Which stairs are possible, and why others are not. */
+    public static String choices(Outcome outcome) {
+        return ChoicesText.write(outcome);
+    }
+
+    /** The stair, its findings, pieces and marks. */
+    public static String text(Outcome outcome) {
+        return OutcomeText.write(outcome);
+    }
+
+    /** The fields are explained in docs/json.md. */
+    public static String json(Outcome outcome) {
+        return OutcomeJson.write(outcome) + "\n";
+    }
+}
