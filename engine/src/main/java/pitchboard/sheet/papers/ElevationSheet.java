@@ -2,6 +2,8 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
 import pitchboard.measure.Ratio;
@@ -21,6 +23,8 @@ import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.tiling.Clip;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
+import pitchboard.sheet.type.TypeLine;
+import pitchboard.sheet.type.Typesetter;
 import pitchboard.site.Overhead;
 import pitchboard.stair.Flight;
 import pitchboard.stair.Headroom;
@@ -32,6 +36,7 @@ final class ElevationSheet {
     private static final double DIMENSIONS_LEFT = 16;
     private static final double DIMENSIONS_RIGHT = 24;
     private static final double DIMENSIONS_BELOW = 24;
+    private static final double FIGURES_HEIGHT = 76;
 
     private final Subject subject;
     private final Stair stair;
@@ -53,17 +58,37 @@ final class ElevationSheet {
         return List.of(sheet.draft.scaled(sheet.view.scale()));
     }
 
+    /** The stair leaves the corner over its foot free for the figures, unless it is low and wide. */
     private View fitted() {
-        Box room = draft.room();
-        Box clear =
-                room.withoutLeft(DIMENSIONS_LEFT).withoutRight(DIMENSIONS_RIGHT).withoutBottom(DIMENSIONS_BELOW);
-        return View.fitting(clear, extent(), Scale.of(subject.tape()));
+        Box clear = draft.room()
+                .withoutLeft(DIMENSIONS_LEFT)
+                .withoutRight(DIMENSIONS_RIGHT)
+                .withoutBottom(DIMENSIONS_BELOW);
+        View large = View.fitting(clear, extent(), Scale.of(subject.tape()));
+        Box figures = draft.room().leftPart(KeyFigures.WIDTH + 3).topPart(FIGURES_HEIGHT);
+        return reachesInto(figures, large)
+                ? View.fitting(clear.withoutLeft(KeyFigures.WIDTH), extent(), Scale.of(subject.tape()))
+                : large;
+    }
+
+    private boolean reachesInto(Box figures, View tried) {
+        List<Point> points = new ArrayList<>(SidePicture.extent(stair));
+        railEnds().ifPresent(points::addAll);
+        if (stair.headroom().map(ElevationSheet::underside).filter(this::isNear).isPresent()) {
+            stair.site().overheads().forEach(overhead -> points.add(farEdge(overhead)));
+        }
+        return points.stream().map(tried::at).anyMatch(figures::contains);
     }
 
     private List<Point> extent() {
         List<Point> points = new ArrayList<>(SidePicture.extent(stair));
         stair.headroom().map(ElevationSheet::underside).filter(this::isNear).ifPresent(points::add);
         return points;
+    }
+
+    /** Beside a low flight its rail is the larger thing, and is drawn whole. */
+    private boolean isLow() {
+        return stair.flight().totalRise().isLessThan(Length.inches(60));
     }
 
     /** What is far above the floor would only make the stair small; it is written instead of drawn. */
@@ -119,14 +144,24 @@ final class ElevationSheet {
     }
 
     private void overhead(Overhead overhead) {
-        Length y = overhead.underside().value().minus(stair.site().lowerFinish());
-        Length near = stair.headerFace().minus(overhead.from());
-        Length far = overhead.to().map(to -> stair.headerFace().minus(to)).orElse(near.minus(Length.inches(30)));
-        Spot left = view.at(Length.max(far, stair.nosing(1).x().minus(Length.inches(12))), y);
-        Spot right = view.at(near, y);
+        Spot left = view.at(farEdge(overhead));
+        Spot right = view.at(
+                stair.headerFace().minus(overhead.from()), farEdge(overhead).y());
         pencil.line(Pen.OUTLINE, left, right, right.shifted(0, -5));
         pencil.line(Pen.GHOST, right.shifted(0, -5), left.shifted(0, -5));
-        pencil.text(left.shifted(1, -1.5), overhead.name(), Lettering.NOTE, Align.LEFT);
+        TypeLine name = Typesetter.line(overhead.name(), Lettering.NOTE);
+        draft.add(draft.firstFree(List.of(
+                name.at(pencil.of(), left.shifted(1, -1.5), 0, Align.LEFT),
+                name.at(pencil.of(), left.shifted(1, 3.5), 0, Align.LEFT),
+                name.at(pencil.of(), right.shifted(2, -1.5), 0, Align.LEFT))));
+    }
+
+    /** The edge away from the head; what goes on past the foot is broken off. */
+    private Point farEdge(Overhead overhead) {
+        Length near = stair.headerFace().minus(overhead.from());
+        Length far = overhead.to().map(to -> stair.headerFace().minus(to)).orElse(near.minus(Length.inches(30)));
+        Length shown = Length.max(far, stair.nosing(1).x().minus(Length.inches(12)));
+        return Point.of(shown, overhead.underside().value().minus(stair.site().lowerFinish()));
     }
 
     /** The line through the nosings, and its pitch written along it. */
@@ -149,23 +184,37 @@ final class ElevationSheet {
 
     /** The rail over the nosings, where its height is settled. */
     private void handrail() {
-        Handrail rail = stair.brief().handrail();
-        if (rail.sides() == Handrail.Sides.NONE || rail.height().isEmpty() || stair.treads() < 2) {
-            return;
-        }
-        Length height = rail.height().get();
-        Point low = stair.nosing(1).shifted(Length.ZERO, height);
-        Point high = stair.nosing(stair.treads()).shifted(Length.ZERO, height);
-        // A tall stair fills the sheet; its rail is then broken off at the edge.
-        List<List<Spot>> shown = new Clip(draft.room()).line(List.of(view.at(low), view.at(high)));
-        shown.forEach(stretch -> pencil.line(Pen.GHOST, stretch));
+        railEnds().ifPresent(ends -> {
+            // A tall stair fills the sheet; its rail is then broken off at the edge.
+            new Clip(draft.room()).line(view.at(ends)).forEach(this::rail);
+        });
+    }
+
+    private void rail(List<Spot> stretch) {
+        pencil.line(Pen.GHOST, stretch);
         double slope = stair.pitch().degrees();
-        pencil.text(
-                shown.get(0).get(0).midTo(shown.get(0).get(1)).toward(slope + 90, 1.6),
-                slope,
-                "handrail " + subject.size(height) + " above the nosings",
-                Lettering.NOTE,
-                Align.CENTRE);
+        String words =
+                "handrail " + subject.size(stair.brief().handrail().height().orElseThrow()) + " above the nosings";
+        TypeLine label = Typesetter.line(words, Lettering.NOTE);
+        double length = stretch.get(0).distanceTo(stretch.get(1));
+        if (label.width() < length) {
+            draft.add(draft.firstFree(Stream.of(0.5, 0.3, 0.7)
+                    .map(share -> stretch.get(0).toward(slope, share * length).toward(slope + 90, 1.6))
+                    .map(spot -> label.at(pencil.of(), spot, slope, Align.CENTRE))
+                    .toList()));
+        }
+    }
+
+    /** From over the lowest nosing to over the highest; empty when no rail is settled. */
+    private Optional<List<Point>> railEnds() {
+        Handrail rail = stair.brief().handrail();
+        if (rail.sides() == Handrail.Sides.NONE || stair.treads() < 2) {
+            return Optional.empty();
+        }
+        return rail.height()
+                .map(height -> List.of(
+                        stair.nosing(1).shifted(Length.ZERO, height),
+                        stair.nosing(stair.treads()).shifted(Length.ZERO, height)));
     }
 
     private void heights() {

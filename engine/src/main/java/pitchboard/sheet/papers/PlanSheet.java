@@ -27,6 +27,7 @@ import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
+import pitchboard.sheet.type.Typesetter;
 import pitchboard.site.Landing;
 import pitchboard.site.Side;
 import pitchboard.stair.Stair;
@@ -149,10 +150,18 @@ final class PlanSheet {
         Spot tail = view.at(stair.nosing(1).x().minus(Length.inches(2)), third);
         Spot tip = view.at(stair.headerFace(), third);
         new Signs(pencil).arrow(tail, tip, "");
-        int risers = stair.flight().risers();
-        Spot label = view.at(stair.nosing(1).x().minus(Length.inches(1)), third).shifted(-3, 1);
-        pencil.text(label, "UP " + risers + (risers == 1 ? " riser" : " risers"), Lettering.HEAD, Align.RIGHT);
+        pencil.text(wayUpLabel(), wayUpWords(), Lettering.HEAD, Align.RIGHT);
         pencil.text(view.at(stair.headerFace(), middle).shifted(4, 1), "upper floor", Lettering.NOTE, Align.LEFT);
+    }
+
+    private Spot wayUpLabel() {
+        return view.at(stair.nosing(1).x().minus(Length.inches(1)), width.dividedBy(3))
+                .shifted(-3, 1);
+    }
+
+    private String wayUpWords() {
+        int risers = stair.flight().risers();
+        return "UP " + risers + (risers == 1 ? " riser" : " risers");
     }
 
     private Dimensions dimensions() {
@@ -161,7 +170,8 @@ final class PlanSheet {
 
     /** The width, and where the middles of the stringers come. */
     private void across() {
-        double left = view.around(extent()).left();
+        double label = wayUpLabel().x() - Typesetter.width(wayUpWords(), Lettering.HEAD) - 2;
+        double left = Math.min(view.around(extent()).left(), label);
         Length x = stair.nosing(1).x();
         dimensions().plumb(left - 14, station(x, Length.ZERO), station(x, width));
         List<Station> middles = new ArrayList<>();
@@ -187,7 +197,7 @@ final class PlanSheet {
         }
         dimensions().level(y + 15, at(first), at(face));
         pencil.text(
-                Spot.of(view.at(first, Length.ZERO).x(), y + 23),
+                Spot.of(draft.room().left(), y + 23),
                 "Sizes along the flight are level, nosing to nosing; the last is from the top nosing to the face of the header.",
                 Lettering.NOTE,
                 Align.LEFT);

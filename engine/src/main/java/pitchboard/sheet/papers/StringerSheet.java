@@ -24,6 +24,8 @@ import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
+import pitchboard.sheet.type.TypeLine;
+import pitchboard.sheet.type.Typesetter;
 import pitchboard.stair.Stair;
 
 /** A stringer on its board: every cut, and the running marks from the one datum. */
@@ -121,7 +123,11 @@ final class StringerSheet {
         Spot top = view.at(Length.ZERO, Length.ZERO);
         Spot bottom = view.at(Length.ZERO, layout.shape().boardDepth().negated());
         pencil.line(Pen.CENTRE, top.shifted(0, -6), bottom.shifted(0, 5));
-        pencil.text(bottom.shifted(-2, 5), "datum", Lettering.HEAD, Align.RIGHT);
+        TypeLine words = Typesetter.line("datum", Lettering.HEAD);
+        draft.add(draft.firstFree(List.of(
+                words.at(pencil.of(), bottom.shifted(-2, 5), 0, Align.RIGHT),
+                words.at(pencil.of(), top.shifted(-2, -4), 0, Align.RIGHT),
+                words.at(pencil.of(), bottom.shifted(0, 13), 0, Align.LEFT))));
     }
 
     private void topMarks() {
