@@ -25,9 +25,7 @@ import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.sheet.type.TypeLine;
 import pitchboard.sheet.type.Typesetter;
-import pitchboard.site.Overhead;
 import pitchboard.stair.Flight;
-import pitchboard.stair.Headroom;
 import pitchboard.stair.Stair;
 import pitchboard.stair.StringerShape;
 
@@ -74,15 +72,13 @@ final class ElevationSheet {
     private boolean reachesInto(Box figures, View tried) {
         List<Point> points = new ArrayList<>(SidePicture.extent(stair));
         railEnds().ifPresent(points::addAll);
-        if (stair.headroom().map(ElevationSheet::underside).filter(this::isNear).isPresent()) {
-            stair.site().overheads().forEach(overhead -> points.add(farEdge(overhead)));
-        }
+        points.addAll(new OverheadPicture(subject, tried).farEdges());
         return points.stream().map(tried::at).anyMatch(figures::contains);
     }
 
     private List<Point> extent() {
         List<Point> points = new ArrayList<>(SidePicture.extent(stair));
-        stair.headroom().map(ElevationSheet::underside).filter(this::isNear).ifPresent(points::add);
+        OverheadPicture.drawnUnderside(stair).ifPresent(points::add);
         return points;
     }
 
@@ -91,22 +87,11 @@ final class ElevationSheet {
         return stair.flight().totalRise().isLessThan(Length.inches(60));
     }
 
-    /** What is far above the floor would only make the stair small; it is written instead of drawn. */
-    private boolean isNear(Point underside) {
-        return underside
-                .y()
-                .isLessThan(stair.flight().totalRise().plus(stair.rise().times(5)));
-    }
-
-    private static Point underside(Headroom headroom) {
-        return headroom.at().shifted(Length.ZERO, headroom.clear());
-    }
-
     private void draw() {
         double bottom =
                 new KeyFigures(subject).draw(pencil, draft.room().topLeft().shifted(0, 0));
         new VerdictSummary(subject).draw(pencil, Spot.of(draft.room().left(), bottom + 7));
-        overheads();
+        new OverheadPicture(subject, view).draw(draft);
         new SidePicture(draft, view, stair).draw();
         nosingLine();
         handrail();
@@ -118,50 +103,6 @@ final class ElevationSheet {
 
     private Dimensions dimensions() {
         return new Dimensions(pencil, subject::size);
-    }
-
-    /** What is overhead, and how much room it leaves at its tightest. */
-    private void overheads() {
-        stair.headroom().ifPresent(headroom -> {
-            if (isNear(underside(headroom))) {
-                stair.site().overheads().forEach(this::overhead);
-                dimensions()
-                        .plumb(view.at(headroom.at()).x(), view.plumb(headroom.at()), view.plumb(underside(headroom)));
-            } else {
-                Spot nosing = view.at(headroom.at());
-                new Notes(pencil, 50)
-                        .onEdge(
-                                nosing,
-                                List.of(
-                                        nosing.shifted(-16, -26),
-                                        nosing.shifted(-22, -34),
-                                        nosing.shifted(12, -10),
-                                        nosing.shifted(-14, -10)),
-                                "headroom here " + subject.size(headroom.clear()) + ", under "
-                                        + headroom.overhead().name());
-            }
-        });
-    }
-
-    private void overhead(Overhead overhead) {
-        Spot left = view.at(farEdge(overhead));
-        Spot right = view.at(
-                stair.headerFace().minus(overhead.from()), farEdge(overhead).y());
-        pencil.line(Pen.OUTLINE, left, right, right.shifted(0, -5));
-        pencil.line(Pen.GHOST, right.shifted(0, -5), left.shifted(0, -5));
-        TypeLine name = Typesetter.line(overhead.name(), Lettering.NOTE);
-        draft.add(draft.firstFree(List.of(
-                name.at(pencil.of(), left.shifted(1, -1.5), 0, Align.LEFT),
-                name.at(pencil.of(), left.shifted(1, 3.5), 0, Align.LEFT),
-                name.at(pencil.of(), right.shifted(2, -1.5), 0, Align.LEFT))));
-    }
-
-    /** The edge away from the head; what goes on past the foot is broken off. */
-    private Point farEdge(Overhead overhead) {
-        Length near = stair.headerFace().minus(overhead.from());
-        Length far = overhead.to().map(to -> stair.headerFace().minus(to)).orElse(near.minus(Length.inches(30)));
-        Length shown = Length.max(far, stair.nosing(1).x().minus(Length.inches(12)));
-        return Point.of(shown, overhead.underside().value().minus(stair.site().lowerFinish()));
     }
 
     /** The line through the nosings, and its pitch written along it. */

@@ -24,14 +24,12 @@ import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
-import pitchboard.sheet.type.TypeLine;
-import pitchboard.sheet.type.Typesetter;
 import pitchboard.stair.Stair;
 
 /** A stringer on its board: every cut, and the running marks from the one datum. */
 final class StringerSheet {
     private static final double MARKS_ABOVE = 26;
-    private static final double BELOW = 12;
+    private static final double BELOW = 17;
 
     private final Subject subject;
     private final Stair stair;
@@ -123,11 +121,7 @@ final class StringerSheet {
         Spot top = view.at(Length.ZERO, Length.ZERO);
         Spot bottom = view.at(Length.ZERO, layout.shape().boardDepth().negated());
         pencil.line(Pen.CENTRE, top.shifted(0, -6), bottom.shifted(0, 5));
-        TypeLine words = Typesetter.line("datum", Lettering.HEAD);
-        draft.add(draft.firstFree(List.of(
-                words.at(pencil.of(), bottom.shifted(-2, 5), 0, Align.RIGHT),
-                words.at(pencil.of(), top.shifted(-2, -4), 0, Align.RIGHT),
-                words.at(pencil.of(), bottom.shifted(0, 13), 0, Align.LEFT))));
+        pencil.text(bottom.shifted(1.2, 4.8), "datum", Lettering.HEAD, Align.LEFT);
     }
 
     private void topMarks() {
@@ -157,7 +151,7 @@ final class StringerSheet {
         Dimensions dimensions = new Dimensions(pencil, subject::running);
         Spot zero = view.at(Length.ZERO, depth);
         Length heel = layout.heelMark().exact();
-        dimensions.level(zero.y() + 6.5, Station.of(Length.ZERO, zero), Station.of(heel, view.at(heel, depth)));
+        dimensions.level(zero.y() + 12, Station.of(Length.ZERO, zero), Station.of(heel, view.at(heel, depth)));
         Length head = layout.headMark().exact();
         Spot headSpot = view.at(Point.of(head, depth));
         pencil.line(Pen.PENCIL, headSpot, headSpot.shifted(0, 3.2));
