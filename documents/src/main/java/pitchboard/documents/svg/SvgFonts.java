@@ -1,6 +1,7 @@
 package pitchboard.documents.svg;
 
 import java.util.Base64;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -15,11 +16,11 @@ import pitchboard.sheet.Sheet;
 public final class SvgFonts {
     private SvgFonts() {}
 
-    /** Rules with only the letters that the sheet uses. */
-    public static String embeddedFor(Sheet sheet) {
+    /** Rules with only the letters that the sheets use; the same rules serve them all. */
+    public static String embeddedFor(List<Sheet> sheets) {
         StringBuilder rules = new StringBuilder();
         for (Face face : Face.values()) {
-            Set<Integer> letters = letters(sheet, face);
+            Set<Integer> letters = letters(sheets, face);
             if (!letters.isEmpty()) {
                 rules.append("@font-face{font-family:'")
                         .append(SvgWriter.FONT_FAMILY)
@@ -32,9 +33,10 @@ public final class SvgFonts {
         return rules.toString();
     }
 
-    private static Set<Integer> letters(Sheet sheet, Face face) {
+    private static Set<Integer> letters(List<Sheet> sheets, Face face) {
         Set<Integer> letters = new TreeSet<>();
-        sheet.marks().stream()
+        sheets.stream()
+                .flatMap(sheet -> sheet.marks().stream())
                 .flatMap(SvgFonts::runs)
                 .filter(run -> run.face() == face)
                 .forEach(run -> run.letters().codePoints().forEach(letters::add));

@@ -52,7 +52,7 @@ final class SvgWriterTest {
     @EnumSource(Paper.class)
     void every_sheet_is_well_formed_and_its_millimetres_are_millimetres(Paper paper) throws Exception {
         for (Sheet sheet : Specimen.sheets(paper)) {
-            Element svg = parsed(new SvgWriter(SvgFonts.embeddedFor(sheet)).write(sheet))
+            Element svg = parsed(new SvgWriter(SvgFonts.embeddedFor(List.of(sheet))).write(sheet))
                     .getDocumentElement();
             assertThat(Double.parseDouble(svg.getAttribute("width").replace("mm", "")))
                     .isEqualTo(paper.widthMm());
