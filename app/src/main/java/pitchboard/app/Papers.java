@@ -37,7 +37,7 @@ public final class Papers {
 
     private static void drawings(List<Sheet> sheets, Path folder) throws FileTrouble {
         AtomicWrite.folder(folder);
-        SvgWriter svg = new SvgWriter(SvgFonts.embedded());
+        SvgWriter svg = new SvgWriter(SvgFonts.embeddedFor(sheets));
         for (int i = 0; i < sheets.size(); i++) {
             String number = (i < 9 ? "0" : "") + (i + 1);
             AtomicWrite.text(folder.resolve(number + "-" + sheets.get(i).id() + ".svg"), svg.write(sheets.get(i)));

@@ -7,11 +7,15 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -19,6 +23,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import pitchboard.brief.Paper;
 import pitchboard.documents.Specimen;
+import pitchboard.documents.fonts.FontFile;
+import pitchboard.documents.fonts.Outlines;
+import pitchboard.sheet.Face;
 import pitchboard.sheet.Mark;
 import pitchboard.sheet.Pen;
 import pitchboard.sheet.Sheet;
@@ -147,6 +154,24 @@ final class PdfWriterTest {
                 PDFont font = document.getPage(0).getResources().getFont(name);
                 assertThat(font.isEmbedded()).isTrue();
                 assertThat(font.getName()).matches("[A-Z]{6}\\+ArchivoNarrow-(Regular|Bold)");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Face.class)
+    void embedded_figures_look_as_in_the_font(Face face) throws IOException {
+        try (PDDocument document = Loader.loadPDF(written(Specimen.sheets(Paper.A4)));
+                TrueTypeFont whole = new TTFParser(true)
+                        .parse(new RandomAccessReadBuffer(FontFile.of(face).bytes()))) {
+            COSName name = COSName.getPDFName(face == Face.BOLD ? "B" : "R");
+            PDType0Font font = (PDType0Font) document.getPage(0).getResources().getFont(name);
+            for (char figure = '0'; figure <= '9'; figure++) {
+                int glyph = whole.getUnicodeCmapLookup().getGlyphId(figure);
+                assertThat(font.toUnicode(glyph)).isEqualTo(String.valueOf(figure));
+                assertThat(Outlines.words(font.getPath(glyph)))
+                        .isEqualTo(
+                                Outlines.words(whole.getGlyph().getGlyph(glyph).getPath()));
             }
         }
     }

@@ -52,8 +52,8 @@ final class SvgWriterTest {
     @EnumSource(Paper.class)
     void every_sheet_is_well_formed_and_its_millimetres_are_millimetres(Paper paper) throws Exception {
         for (Sheet sheet : Specimen.sheets(paper)) {
-            Element svg =
-                    parsed(new SvgWriter(SvgFonts.embedded()).write(sheet)).getDocumentElement();
+            Element svg = parsed(new SvgWriter(SvgFonts.embeddedFor(List.of(sheet))).write(sheet))
+                    .getDocumentElement();
             assertThat(Double.parseDouble(svg.getAttribute("width").replace("mm", "")))
                     .isEqualTo(paper.widthMm());
             assertThat(Double.parseDouble(svg.getAttribute("height").replace("mm", "")))

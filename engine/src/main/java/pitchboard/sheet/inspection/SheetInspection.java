@@ -1,9 +1,7 @@
 package pitchboard.sheet.inspection;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.Mark;
@@ -40,13 +38,13 @@ public final class SheetInspection {
     }
 
     /** Texts with a line of one of these pens through them. */
-    public static List<String> crossedTexts(Sheet sheet, Set<Pen> pens) {
+    public static List<String> crossedTexts(Sheet sheet, List<Pen> pens) {
         return new SheetInspection(sheet).crossed(pens);
     }
 
     /** Texts with an edge of the drawing through them. */
     public static List<String> crossedTexts(Sheet sheet) {
-        return crossedTexts(sheet, EnumSet.of(Pen.CUT, Pen.OUTLINE));
+        return crossedTexts(sheet, List.of(Pen.CUT, Pen.OUTLINE));
     }
 
     private static Stream<Mark.Text> texts(Mark mark) {
@@ -88,7 +86,7 @@ public final class SheetInspection {
                 .toList();
     }
 
-    private List<String> crossed(Set<Pen> pens) {
+    private List<String> crossed(List<Pen> pens) {
         List<String> found = new ArrayList<>();
         for (Mark mark : sheet.marks()) {
             List<Spot> path = path(mark, pens);
@@ -103,7 +101,7 @@ public final class SheetInspection {
         return found;
     }
 
-    private static List<Spot> path(Mark mark, Set<Pen> pens) {
+    private static List<Spot> path(Mark mark, List<Pen> pens) {
         if (mark instanceof Mark.Line line && pens.contains(line.pen())) {
             return line.spots();
         }
