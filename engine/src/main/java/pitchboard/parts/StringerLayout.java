@@ -75,12 +75,9 @@ public record StringerLayout(StringerShape shape, Outline outline, Length datum)
         return bottomMark(shape.heel());
     }
 
-    /**
-     * Where the header's face meets the bottom edge, or the seat in a flight lower than the board is deep: the plumb cut
-     * before anything is let into it.
-     */
+    /** Where the bottom edge ends at the head; what {@link StringerShape#headEnd} says of other cases holds here, too. */
     public Marked headMark() {
-        return bottomMark(shape.headBottom());
+        return bottomMark(shape.headEnd());
     }
 
     private Marked bottomMark(Point point) {

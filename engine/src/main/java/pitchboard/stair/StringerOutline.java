@@ -74,7 +74,7 @@ final class StringerOutline {
         Length back = top.x().minus(board.thickness());
         add(back, top.y());
         if (shape.takesWholeCut(board)) {
-            add(shape.lowestAt(back));
+            add(shape.headEnd());
             return;
         }
         Length under = top.y().minus(board.height());
@@ -91,6 +91,6 @@ final class StringerOutline {
         add(shape.headTop());
         add(bottom.x(), sitsAt);
         add(back, sitsAt);
-        add(shape.lowestAt(back));
+        add(shape.headEnd());
     }
 }

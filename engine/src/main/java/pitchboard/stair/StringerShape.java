@@ -63,7 +63,7 @@ public record StringerShape(Stair stair, Length plumbDepth) {
     }
 
     /** The lowest wood at this place: the bottom edge, or the seat where that is higher. */
-    Point lowestAt(Length x) {
+    private Point lowestAt(Length x) {
         return Point.of(x, Length.max(bottomEdge(x), stair.seat()));
     }
 
@@ -83,8 +83,15 @@ public record StringerShape(Stair stair, Length plumbDepth) {
         return Point.of(Length.min(pitch().levelFor(climb), tail()), stair.seat());
     }
 
-    /** Where the wood ends at the bottom edge of the head: at the header, or in front of what is let in there. */
-    Length tail() {
+    /**
+     * Where the bottom edge ends at the head: at the header's face, or in front of what is let in there. In a flight
+     * lower than the board is deep it lies at the seat.
+     */
+    public Point headEnd() {
+        return lowestAt(tail());
+    }
+
+    private Length tail() {
         boolean wholeFace = fixing() instanceof HeadFixing.HangerBoard board && !takesWholeCut(board);
         return wholeFace ? stair.headerFace() : stair.headerFace().minus(headNotchDepth());
     }

@@ -88,13 +88,29 @@ final class StringerLayoutLawsTest {
     }
 
     @Test
-    void marks_lie_on_the_board_and_the_head_ends_where_its_outline_does() {
+    void corner_marks_lie_on_the_board_that_is_cut() {
         STAIRS.hold(stair -> {
             StringerLayout layout = StringerLayout.of(stair);
             assertThat(layout.marks())
                     .allSatisfy(mark -> assertThat(mark.at().exact()).isBetween(Length.ZERO, layout.extent()));
-            assertThat(layout.onBoard(layout.shape().headBottom()).x())
-                    .isEqualTo(layout.headMark().exact());
+        });
+    }
+
+    /** In a low flight both are corners at the seat instead. */
+    @Test
+    void heel_and_head_marks_are_the_ends_of_the_bottom_edge() {
+        STAIRS.hold(stair -> {
+            StringerLayout layout = StringerLayout.of(stair);
+            Point heel = layout.onBoard(layout.shape().heel());
+            Point head = layout.onBoard(layout.shape().headEnd());
+            assertThat(layout.outline().corners()).contains(heel, head);
+            assertThat(layout.heelMark().exact()).isEqualTo(heel.x());
+            assertThat(layout.headMark().exact()).isEqualTo(head.x());
+            Length bottom = layout.shape().boardDepth().negated();
+            boolean low = layout.shape().headEnd().y().equals(stair.seat());
+            assertThat(List.of(heel.y(), head.y()))
+                    .allMatch(y -> low || y.equals(bottom))
+                    .allMatch(y -> y.isAtLeast(bottom));
         });
     }
 }
