@@ -79,6 +79,7 @@ final class ElevationSheet {
     private List<Point> extent() {
         List<Point> points = new ArrayList<>(SidePicture.extent(stair));
         OverheadPicture.drawnUnderside(stair).ifPresent(points::add);
+        railEnds().filter(ends -> isLow()).ifPresent(points::addAll);
         return points;
     }
 
