@@ -1,0 +1,138 @@
+package pitchboard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What cannot be used is refused with one clear message each, the right exit code, and nothing left behind. */
+final class BadInputTest {
+    @TempDir
+    Path folder;
+
+    private Path job(String replace, String with) throws IOException {
+        String text = Files.readString(Run.example("boathouse-loft"));
+        assertThat(text).contains(replace);
+        return Files.writeString(folder.resolve("job.yaml"), text.replace(replace, with));
+    }
+
+    private Run papers(Path file) {
+        return Run.of(
+                "papers", file.toString(), "--to", folder.resolve("papers").toString());
+    }
+
+    private void assertRefused(Run run, int code, String... words) {
+        assertThat(run.code()).isEqualTo(code);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(words).doesNotContain("\tat ", "Exception");
+        assertThat(folder.resolve("papers")).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+                    rise: 8' 9 3/4"       | rise: 0              | measured > rise > length: found "0"
+                    rise: 8' 9 3/4"       | rise: -8'            | measured > rise > length: found "-8'"
+                    rise: 8' 9 3/4"       | rise: 3/0            | measured > rise > length: found "3/0"
+                    rise: 8' 9 3/4"       | rise: 9 17/16        | 10 1/16
+                    rise: 8' 9 3/4"       | rise: 10 miles       | measured > rise
+                    width: 40"            | width: 40 ft         | wanted > width: found "40 ft"
+                    number of risers: free| number of risers: 1000 | number of risers: found "1000"
+                    rulebook: IRC 2021    | rulebook: IRC 1821   | rulebook: found "IRC 1821"
+                    units: inches         | unit: inches         | unit
+                    light: yes            | light: *moon         | *moon
+                    """)
+    void a_wrong_line_is_named_with_its_place_and_what_would_be_right(String right, String wrong, String said)
+            throws IOException {
+        Path file = job(right, wrong);
+        Run run = papers(file);
+        assertRefused(run, ExitCode.NOT_UNDERSTOOD, said);
+        assertThat(run.err()).containsPattern("job\\.yaml:[0-9]+:[0-9]+: ");
+    }
+
+    @Test
+    void every_problem_is_told_at_once() throws IOException {
+        Path file = job("  rise: 8' 9 3/4\"", "  rise: 0");
+        Files.writeString(file, Files.readString(file).replace("width: 40\"", "width: 40 ft"));
+        assertThat(papers(file).err().lines()).hasSize(2);
+    }
+
+    @Test
+    void a_bomb_of_aliases_is_refused_unexpanded() throws IOException {
+        StringBuilder bomb = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n");
+        for (int i = 1; i < 12; i++) {
+            bomb.append("a%d: &a%d [%s]\n".formatted(i, i, ("*a" + (i - 1) + ", ").repeat(9) + "*a" + (i - 1)));
+        }
+        assertRefused(
+                papers(Files.writeString(folder.resolve("bomb.yaml"), bomb)), ExitCode.NOT_UNDERSTOOD, "bomb.yaml");
+    }
+
+    @Test
+    void a_file_of_ten_megabytes_is_refused_by_its_size() throws IOException {
+        Path large = folder.resolve("large.yaml");
+        Files.write(large, new byte[10_000_000]);
+        assertRefused(papers(large), ExitCode.NOT_UNDERSTOOD, "large.yaml");
+    }
+
+    @Test
+    void text_that_is_not_utf_8_is_refused() throws IOException {
+        Path file = Files.write(folder.resolve("latin.yaml"), "job: Stég\n".getBytes(StandardCharsets.ISO_8859_1));
+        assertRefused(papers(file), ExitCode.NOT_UNDERSTOOD, "UTF-8");
+    }
+
+    @Test
+    void what_is_missing_is_said() {
+        assertRefused(papers(folder.resolve("none.yaml")), ExitCode.NO_ACCESS, "none.yaml", "no such file");
+        assertRefused(Run.of("show", folder.toString()), ExitCode.NO_ACCESS, folder.toString());
+    }
+
+    @Test
+    void an_empty_folder_has_no_jobs() throws IOException {
+        Path empty = Files.createDirectory(folder.resolve("empty"));
+        assertRefused(papers(empty), ExitCode.NOT_UNDERSTOOD, "no job file in this folder");
+    }
+
+    @Test
+    void a_place_that_cannot_be_written_is_trouble_of_its_own_kind() throws IOException {
+        Path file = Files.writeString(folder.resolve("in-the-way"), "mine");
+        Run run = Run.of(
+                "papers",
+                Run.example("boathouse-loft").toString(),
+                "--to",
+                file.resolve("papers").toString());
+        assertRefused(run, ExitCode.NO_ACCESS, "in-the-way");
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void a_folder_where_the_pdf_should_be_stays() throws IOException {
+        Path papers = Files.createDirectories(folder.resolve("out/boathouse-loft.pdf"));
+        Run run = Run.of(
+                "papers",
+                Run.example("boathouse-loft").toString(),
+                "--to",
+                papers.getParent().toString());
+        assertThat(run.code()).isEqualTo(ExitCode.NO_ACCESS);
+        assertThat(run.err()).contains("a folder of this name is in the way");
+        try (Stream<Path> left = Files.walk(papers.getParent())) {
+            assertThat(left).containsExactly(papers.getParent(), papers);
+        }
+    }
+
+    @Test
+    void a_wrong_command_is_not_understood() {
+        for (List<String> wrong : List.of(
+                List.of("paper"), List.of("papers"), List.of("show", "a", "b"), List.of("show", "--yaml", "a"))) {
+            Run run = Run.of(wrong.toArray(String[]::new));
+            assertThat(run.code()).isEqualTo(ExitCode.NOT_UNDERSTOOD);
+            assertThat(run.err()).contains("--help").doesNotContain("Exception");
+        }
+    }
+}
