@@ -1,0 +1,102 @@
+package pitchboard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import pitchboard.intake.JobText;
+import pitchboard.intake.KeyLine;
+import pitchboard.rules.Rulebook;
+import pitchboard.rules.books.Books;
+
+/** What the pages show is what the program does. */
+final class DocsTest {
+    private static final String LOFT = "examples/boathouse-loft.yaml";
+
+    @TempDir
+    Path folder;
+
+    private static String shown(String command, Run run) {
+        return "```\n$ ./pitchboard " + command + "\n" + run.out().stripTrailing() + "\n```\n";
+    }
+
+    private static String loft() {
+        return Run.ROOT.resolve(LOFT).toString();
+    }
+
+    @Test
+    void the_readme_shows_the_job_file_and_the_choices_as_they_are() throws IOException {
+        Page readme = Page.named("README.md");
+        readme.holds("job", "```yaml\n" + Files.readString(Path.of(loft())).stripTrailing() + "\n```\n");
+        readme.holds("choices", shown("choices " + LOFT, Run.of("choices", loft())));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"01-elevation", "03-stringer"})
+    void the_pictures_are_sheets_of_the_example(String sheet) throws IOException {
+        Run.of("papers", loft(), "--to", folder.toString());
+        Page.named("docs/pictures/" + sheet + ".svg")
+                .is(Files.readString(folder.resolve("boathouse-loft-sheets/" + sheet + ".svg")));
+    }
+
+    @Test
+    void the_command_line_page_shows_real_output() throws IOException {
+        Page page = Page.named("docs/command-line.md");
+        page.holds("help", shown("--help", Run.of("--help")));
+        page.holds("rulebooks", shown("rulebooks", Run.of("rulebooks")));
+        page.holds(
+                "no-stair",
+                shown(
+                        "choices examples/crane-loft-cannot-be.yaml",
+                        Run.of("choices", Run.example("crane-loft-cannot-be").toString())));
+        page.holds("show", shown("show " + LOFT, Run.of("show", loft())));
+    }
+
+    @Test
+    void every_key_of_a_job_file_is_explained() throws IOException {
+        List<String> books = Books.all().stream().map(Rulebook::name).toList();
+        String rows = JobText.keys(books).stream().map(DocsTest::row).collect(Collectors.joining());
+        Page.named("docs/job-file.md")
+                .holds("keys", "| Key | What it says | What may be written | Left out |\n|---|---|---|---|\n" + rows);
+    }
+
+    private static String row(KeyLine line) {
+        String written = line.inInches().equals(line.inMillimetres())
+                ? line.inInches()
+                : line.inInches() + "; in millimetres " + line.inMillimetres();
+        return "| `%s` | %s | %s | %s |\n"
+                .formatted(line.path(), line.meaning(), written.replace("|", "\\|"), line.leftOut());
+    }
+
+    @Test
+    void every_field_of_the_json_is_explained() throws IOException {
+        String page = Files.readString(Run.ROOT.resolve("docs/json.md"));
+        TreeSet<String> fields = new TreeSet<>();
+        for (Path example : Run.examples()) {
+            Matcher names = Pattern.compile("\"(\\w+)\":")
+                    .matcher(Run.of("show", "--json", example.toString()).out());
+            while (names.find()) {
+                fields.add(names.group(1));
+            }
+        }
+        assertThat(fields)
+                .hasSizeGreaterThan(60)
+                .allSatisfy(field -> assertThat(page).contains("`" + field + "`"));
+    }
+
+    @Test
+    void every_example_is_in_the_list() throws IOException {
+        String page = Files.readString(Run.ROOT.resolve("docs/job-file.md"));
+        assertThat(Run.examples()).allSatisfy(example -> assertThat(page).contains("`" + example.getFileName() + "`"));
+    }
+}
