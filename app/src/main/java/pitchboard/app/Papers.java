@@ -30,7 +30,7 @@ public final class Papers {
         AtomicWrite.folder(folder);
         String title = designed.job().brief().title().job();
         PdfWriter pdf = new PdfWriter(new PdfInfo(title, "", "en", PRODUCER));
-        AtomicWrite.to(folder.resolve(name + ".pdf"), out -> pdf.write(sheets, out));
+        AtomicWrite.made(folder.resolve(name + ".pdf"), out -> pdf.write(sheets, out));
         drawings(sheets, folder.resolve(name + "-sheets"));
         return sheets.size();
     }
@@ -40,7 +40,7 @@ public final class Papers {
         SvgWriter svg = new SvgWriter(SvgFonts.embeddedFor(sheets));
         for (int i = 0; i < sheets.size(); i++) {
             String number = (i < 9 ? "0" : "") + (i + 1);
-            AtomicWrite.text(folder.resolve(number + "-" + sheets.get(i).id() + ".svg"), svg.write(sheets.get(i)));
+            AtomicWrite.madeText(folder.resolve(number + "-" + sheets.get(i).id() + ".svg"), svg.write(sheets.get(i)));
         }
     }
 }

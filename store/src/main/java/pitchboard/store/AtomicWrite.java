@@ -13,8 +13,9 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /**
- * Writes a file whole or not at all: beside its place first, down to the disk, then moved there in one step. When
- * anything fails, what stood there before still does, and nothing half written is left.
+ * Writes a file whole or not at all: beside its place first, then moved there in one step. When anything fails, what
+ * stood there before still does, and nothing half written is left. What people said goes down to the disk before it
+ * counts as written; what can be made again from it does not wait for the disk.
  */
 public final class AtomicWrite {
     private static final int MOST_TRIES = 100;
@@ -26,18 +27,28 @@ public final class AtomicWrite {
         void writeTo(OutputStream out) throws IOException;
     }
 
-    /** Writes the file, over one that is there already. */
-    public static void to(Path file, Content content) throws FileTrouble {
-        write(file, content, true);
+    /** Writes something that can be made again, over a file that is there already. */
+    public static void made(Path file, Content content) throws FileTrouble {
+        write(file, content, true, false);
     }
 
+    /** The same with a text. */
+    public static void madeText(Path file, String text) throws FileTrouble {
+        made(file, bytes(text));
+    }
+
+    /** Writes what somebody said, over a file that is there already. */
     public static void text(Path file, String text) throws FileTrouble {
-        to(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+        write(file, bytes(text), true, true);
+    }
+
+    private static Content bytes(String text) {
+        return out -> out.write(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Writes the file unless one is there already: that is trouble, and it stays as it is. */
     public static void newText(Path file, String text) throws FileTrouble {
-        write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)), false);
+        write(file, bytes(text), false, true);
     }
 
     /** Makes a folder, and those around it, unless it is there already. */
@@ -51,7 +62,7 @@ public final class AtomicWrite {
         }
     }
 
-    private static void write(Path file, Content content, boolean over) throws FileTrouble {
+    private static void write(Path file, Content content, boolean over, boolean toDisk) throws FileTrouble {
         if (Files.isDirectory(file)) {
             throw new FileTrouble(file, "a folder of this name is in the way");
         }
@@ -62,7 +73,7 @@ public final class AtomicWrite {
             Path place = Files.isSymbolicLink(file) ? file.toRealPath() : file;
             Path beside = beside(place.toAbsolutePath());
             try {
-                fill(beside, content);
+                fill(beside, content, toDisk);
                 move(beside, place);
             } finally {
                 Files.deleteIfExists(beside);
@@ -86,12 +97,14 @@ public final class AtomicWrite {
         }
     }
 
-    private static void fill(Path beside, Content content) throws IOException {
+    private static void fill(Path beside, Content content, boolean toDisk) throws IOException {
         try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE);
                 OutputStream out = Channels.newOutputStream(channel)) {
             content.writeTo(out);
             out.flush();
-            channel.force(true);
+            if (toDisk) {
+                channel.force(true);
+            }
         }
     }
 
