@@ -12,7 +12,8 @@ import pitchboard.measure.Length;
  * @param lowerFinish thickness still to come where the foot stands
  * @param runAvailable level space from the header's face outward that the flight may take; empty when free
  * @param overheads what is above the flight; empty when nothing is, see {@code overheadChecked}
- * @param overheadChecked whether somebody looked up: without it an empty list proves no headroom
+ * @param overheadChecked whether somebody looked up: without it an empty list proves no headroom; whoever
+ *     measured something did
  * @param leftSide seen by someone climbing
  * @param setting indoors or out
  * @param lit whether there is or will be a light at the stair, and a switch for it; empty when nobody said
@@ -37,6 +38,7 @@ public record Site(
         Optional<Length> fallBeside) {
     public Site {
         overheads = List.copyOf(overheads);
+        overheadChecked = overheadChecked || !overheads.isEmpty();
     }
 
     /** Where the stair is. */
