@@ -25,9 +25,18 @@ public record Scale(String name, double factor) {
             perFoot("1⁄4 in", 48),
             perFoot("1⁄8 in", 96));
 
-    /** Reductions of ISO 5455 and, as most scale rules have it, 1:25; largest first. */
-    public static final List<Scale> METRIC =
-            List.of(TRUE_SIZE, oneTo(2), oneTo(5), oneTo(10), oneTo(20), oneTo(25), oneTo(50), oneTo(100));
+    /** Reductions of ISO 5455, and some between that carpenters' scale rules have; largest first. */
+    public static final List<Scale> METRIC = List.of(
+            TRUE_SIZE,
+            oneTo(2),
+            oneTo(5),
+            oneTo(10),
+            oneTo(20),
+            oneTo(25),
+            oneTo(30),
+            oneTo(40),
+            oneTo(50),
+            oneTo(100));
 
     /** The scales that the crew's rule has. */
     public static List<Scale> of(Tape tape) {

@@ -65,7 +65,7 @@ final class ElevationSheet {
         View large = View.fitting(clear, extent(), Scale.of(subject.tape()));
         Box figures = draft.room().leftPart(KeyFigures.WIDTH + 3).topPart(FIGURES_HEIGHT);
         return reachesInto(figures, large)
-                ? View.fitting(clear.withoutLeft(KeyFigures.WIDTH), extent(), Scale.of(subject.tape()))
+                ? View.fitting(clear.withoutLeft(KeyFigures.WIDTH - 8), extent(), Scale.of(subject.tape()))
                 : large;
     }
 

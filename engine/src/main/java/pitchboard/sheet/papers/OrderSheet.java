@@ -5,6 +5,7 @@ import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
+import pitchboard.sheet.type.Lettering;
 
 /** What to do in which order, and what to measure before going on. */
 final class OrderSheet {
@@ -12,9 +13,10 @@ final class OrderSheet {
 
     static List<Draft> of(Subject subject, Frame frame) {
         Table table = Table.of(
-                Column.checkBox("", 14),
-                Column.rest("do"),
-                Column.left("check before going on", 100).bold());
+                        Column.checkBox("", 14),
+                        Column.rest("do"),
+                        Column.left("check before going on", 100).bold())
+                .lettered(Lettering.ofCapitals(2.6));
         int number = 1;
         for (OrderOfWork.Stage stage : new OrderOfWork(subject).stages()) {
             table.heading(stage.name());

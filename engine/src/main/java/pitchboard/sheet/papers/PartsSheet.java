@@ -6,6 +6,7 @@ import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
+import pitchboard.sheet.type.Lettering;
 
 /** Every piece: its mark, how many, how big, what for. */
 final class PartsSheet {
@@ -13,13 +14,14 @@ final class PartsSheet {
 
     static List<Draft> of(Subject subject, Frame frame) {
         Table table = Table.of(
-                Column.checkBox("mark", 18),
-                Column.right("pieces", 16).bold(),
-                Column.left("name", 34),
-                Column.right("thickness", 24),
-                Column.right("width", 26),
-                Column.right("length", 30).bold(),
-                Column.rest("what for"));
+                        Column.checkBox("mark", 20),
+                        Column.right("pieces", 18).bold(),
+                        Column.left("name", 42),
+                        Column.right("thickness", 24),
+                        Column.right("width", 26),
+                        Column.right("length", 30).bold(),
+                        Column.rest("what for"))
+                .lettered(Lettering.ofCapitals(2.7));
         for (Part part : subject.parts()) {
             table.row(
                     SidePicture.ref(part.id()),

@@ -5,6 +5,8 @@ import java.util.stream.Collectors;
 import pitchboard.measure.ExactText;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
+import pitchboard.measure.QuantityText;
+import pitchboard.measure.Tape;
 import pitchboard.parts.Worksheet;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
@@ -38,7 +40,7 @@ final class WorkingsSheet {
             figure.expression().isEmpty() ? figure.source().citation() : figure.expression(),
             inputs(subject, figure),
             exactly(subject, figure.value()),
-            subject.words(figure.value())
+            QuantityText.write(figure.value(), subject.tape(), Tape.Style.PRINTED)
         };
     }
 
