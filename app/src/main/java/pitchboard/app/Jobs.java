@@ -3,13 +3,13 @@ package pitchboard.app;
 import java.nio.file.Path;
 import java.util.List;
 import pitchboard.intake.JobText;
+import pitchboard.intake.LocalChanges;
 import pitchboard.intake.Notes;
-import pitchboard.intake.written.JsonWriter;
+import pitchboard.intake.written.Spot;
 import pitchboard.job.Fingerprint;
 import pitchboard.job.Job;
 import pitchboard.measure.Tape;
 import pitchboard.rules.Amended;
-import pitchboard.rules.Amendment;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
 import pitchboard.store.FileTrouble;
@@ -38,28 +38,29 @@ public final class Jobs {
     private static OpenedJob resolved(JobFile.Understood file) {
         Notes notes = file.notes();
         Rulebook printed = Books.findByName(notes.rulebook()).orElseThrow();
-        Amended amended = printed.amended(file.changes());
+        Amended amended = printed.amended(file.amendments());
         if (!amended.problems().isEmpty()) {
+            JobFile.Changes changes = file.changes().orElseThrow();
             return new OpenedJob.NotUnderstood(amended.problems().stream()
-                    .map(problem -> trouble(file, problem))
+                    .map(problem -> trouble(changes, problem, notes.brief().tape()))
                     .toList());
         }
-        Fingerprint fingerprint = Fingerprint.of(canonical(notes, file.changes()));
-        return new OpenedJob.Understood(file.file(), new Job(notes.site(), notes.brief(), amended.book(), fingerprint));
+        // Comments, order and spelling of a file must not change what is printed on the sheets.
+        String canonical = JobText.canonical(notes, file.changes().map(JobFile.Changes::local));
+        return new OpenedJob.Understood(
+                file.file(), new Job(notes.site(), notes.brief(), amended.book(), Fingerprint.of(canonical)));
     }
 
-    /** Because comments, order and spelling of a file must not change what is printed on the sheets. */
-    private static String canonical(Notes notes, List<Amendment> changes) {
-        return JsonWriter.write(JobText.write(notes)) + changes;
-    }
-
-    private static Trouble trouble(JobFile.Understood file, Amended.Problem problem) {
-        Tape tape = file.notes().brief().tape();
-        Path changes = file.file().resolveSibling(file.notes().localChanges().orElse(""));
+    private static Trouble trouble(JobFile.Changes changes, Amended.Problem problem, Tape tape) {
+        Spot at = changes.local().changes().stream()
+                .filter(change -> change.amendment().equals(problem.amendment()))
+                .map(LocalChanges.Change::at)
+                .findFirst()
+                .orElse(Spot.NOWHERE);
         return new Trouble(
-                changes.normalize(),
-                0,
-                0,
+                changes.file(),
+                at.line(),
+                at.column(),
                 problem.wrong().write(tape, Tape.Style.PLAIN) + "; "
                         + problem.right().write(tape, Tape.Style.PLAIN));
     }

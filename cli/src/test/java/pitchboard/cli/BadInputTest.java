@@ -65,6 +65,17 @@ final class BadInputTest {
     }
 
     @Test
+    void a_local_change_that_makes_no_sense_is_named_with_its_place() throws IOException {
+        Path file = job("paper: letter", "paper: letter\nlocal changes: town.yaml");
+        Files.writeString(
+                folder.resolve("town.yaml"),
+                "based on: IRC 2021\nchanges:\n  - rule: rise-at-most\n    limit: 42 degrees\n    said by: the town\n");
+        Run run = papers(file);
+        assertRefused(run, ExitCode.NOT_UNDERSTOOD, "the limit of rise-at-most is a length, not an angle");
+        assertThat(run.err()).containsPattern("town\\.yaml:[0-9]+:[0-9]+: ");
+    }
+
+    @Test
     void a_bomb_of_aliases_is_refused_unexpanded() throws IOException {
         StringBuilder bomb = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n");
         for (int i = 1; i < 12; i++) {

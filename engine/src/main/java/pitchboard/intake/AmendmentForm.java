@@ -11,7 +11,7 @@ import pitchboard.measure.Quantity;
 import pitchboard.rules.Amendment;
 
 /** One local change to one rule. */
-final class AmendmentForm extends GroupForm<Amendment> {
+final class AmendmentForm extends GroupForm<LocalChanges.Change> {
     private static final Key<String> RULE =
             Key.needed("rule", Forms.words(60, "rise-at-most"), "the name of the rule, as findings print it");
     private static final Key<Optional<String>> CLAUSE = Key.open(
@@ -34,12 +34,15 @@ final class AmendmentForm extends GroupForm<Amendment> {
     }
 
     @Override
-    protected Amendment read(Fields in) {
-        return new Amendment(in.get(RULE), in.get(CLAUSE), in.get(LIMIT), in.get(SAID_BY), in.get(SINCE), in.get(WHY));
+    protected LocalChanges.Change read(Fields in) {
+        Amendment amendment =
+                new Amendment(in.get(RULE), in.get(CLAUSE), in.get(LIMIT), in.get(SAID_BY), in.get(SINCE), in.get(WHY));
+        return new LocalChanges.Change(in.place(), amendment);
     }
 
     @Override
-    protected void write(Amendment value, Lines out) {
+    protected void write(LocalChanges.Change change, Lines out) {
+        Amendment value = change.amendment();
         out.put(RULE, value.rule());
         out.put(CLAUSE, value.clause());
         out.put(LIMIT, value.limit());

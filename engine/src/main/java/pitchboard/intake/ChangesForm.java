@@ -6,11 +6,10 @@ import pitchboard.intake.form.Forms;
 import pitchboard.intake.form.GroupForm;
 import pitchboard.intake.form.Key;
 import pitchboard.intake.form.Lines;
-import pitchboard.rules.Amendment;
 
 /** A whole file of local changes. */
 final class ChangesForm extends GroupForm<LocalChanges> {
-    private static final Key<List<Amendment>> CHANGES =
+    private static final Key<List<LocalChanges.Change>> CHANGES =
             Key.needed("changes", Forms.list(new AmendmentForm(), 1, 200), "the changes, each behind a dash");
 
     private final Key<String> basedOn;
@@ -33,6 +32,6 @@ final class ChangesForm extends GroupForm<LocalChanges> {
     @Override
     protected void write(LocalChanges value, Lines out) {
         out.put(basedOn, value.basedOn());
-        out.put(CHANGES, value.amendments());
+        out.put(CHANGES, value.changes());
     }
 }

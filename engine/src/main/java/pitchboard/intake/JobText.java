@@ -1,12 +1,15 @@
 package pitchboard.intake;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import pitchboard.intake.form.Proof;
 import pitchboard.intake.written.JsonReader;
+import pitchboard.intake.written.JsonWriter;
 import pitchboard.intake.written.Problem;
 import pitchboard.intake.written.Transcript;
 import pitchboard.intake.written.Written;
+import pitchboard.measure.Tape;
 
 /** What came of reading a job: the whole of it, or everything that is wrong with it. */
 public sealed interface JobText {
@@ -54,6 +57,18 @@ public sealed interface JobText {
         Written written =
                 new JobForm(List.of()).write(notes, notes.brief().tape().units());
         return (Written.Group) written;
+    }
+
+    /**
+     * One text for one meaning, whatever the spelling, order and comments of the files were: what a fingerprint is of.
+     *
+     * @throws IllegalArgumentException when a length is one that no tape text says exactly
+     */
+    static String canonical(Notes notes, Optional<LocalChanges> changes) {
+        Tape.Units units = notes.brief().tape().units();
+        String local = changes.map(known -> JsonWriter.write(new ChangesForm(List.of()).write(known, units)))
+                .orElse("");
+        return JsonWriter.write(write(notes)) + local;
     }
 
     /** Every line a job file can have, in the order they are written. */

@@ -1,6 +1,7 @@
 package pitchboard.intake;
 
 import java.util.List;
+import pitchboard.intake.written.Spot;
 import pitchboard.rules.Amendment;
 
 /**
@@ -8,8 +9,19 @@ import pitchboard.rules.Amendment;
  *
  * @param basedOn the name of the rulebook they change
  */
-public record LocalChanges(String basedOn, List<Amendment> amendments) {
+public record LocalChanges(String basedOn, List<Change> changes) {
     public LocalChanges {
-        amendments = List.copyOf(amendments);
+        changes = List.copyOf(changes);
+    }
+
+    /**
+     * One change.
+     *
+     * @param at where it stands in its file, for what the rulebook may have against it
+     */
+    public record Change(Spot at, Amendment amendment) {}
+
+    public List<Amendment> amendments() {
+        return changes.stream().map(Change::amendment).toList();
     }
 }

@@ -2,7 +2,9 @@ package pitchboard.store;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import pitchboard.intake.LocalChanges;
 import pitchboard.intake.Notes;
 import pitchboard.intake.written.Problem;
 import pitchboard.rules.Amendment;
@@ -14,11 +16,14 @@ public sealed interface JobFile {
      *
      * @param changes the local changes; empty when the file names none
      */
-    record Understood(Path file, Notes notes, List<Amendment> changes) implements JobFile {
-        public Understood {
-            changes = List.copyOf(changes);
+    record Understood(Path file, Notes notes, Optional<Changes> changes) implements JobFile {
+        public List<Amendment> amendments() {
+            return changes.map(named -> named.local().amendments()).orElse(List.of());
         }
     }
+
+    /** Local changes, and the file they were read from. */
+    record Changes(Path file, LocalChanges local) {}
 
     /**
      * Nothing of it can be used.

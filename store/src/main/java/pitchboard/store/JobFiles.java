@@ -3,6 +3,7 @@ package pitchboard.store;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
 import pitchboard.intake.Notes;
@@ -30,13 +31,14 @@ public final class JobFiles {
 
     private static JobFile withChanges(Path file, Notes notes) throws FileTrouble {
         if (notes.localChanges().isEmpty()) {
-            return new JobFile.Understood(file, notes, List.of());
+            return new JobFile.Understood(file, notes, Optional.empty());
         }
         Path changesFile = file.resolveSibling(notes.localChanges().get()).normalize();
         // Changes to another book than the job's are a mistake, so the job's is the only name that will do.
         ChangesText text = openChanges(changesFile, List.of(notes.rulebook()));
         return text.match(
-                read -> new JobFile.Understood(file, notes, read.changes().amendments()),
+                read -> new JobFile.Understood(
+                        file, notes, Optional.of(new JobFile.Changes(changesFile, read.changes()))),
                 unread -> new JobFile.NotUnderstood(changesFile, unread.problems()));
     }
 

@@ -11,12 +11,12 @@ import pitchboard.measure.Ratio;
  */
 public final class Bounds {
     // Measured.
-    public static final Form<Length> RISE = length("4\"", "30'", "8' 9 3/4\"", "2686 mm");
-    public static final Form<Length> FINISH = length("0", "6\"", "3/4\"", "20 mm");
-    public static final Form<Length> RUN_AVAILABLE = length("12\"", "60'", "11' 6\"", "3500 mm");
+    public static final Form<Length> RISE = length("3\"", "30'", "8' 9 3/4\"", "2686 mm");
+    public static final Form<Length> FINISH = length("0", "12\"", "3/4\"", "20 mm");
+    public static final Form<Length> RUN_AVAILABLE = length("4\"", "60'", "11' 6\"", "3500 mm");
     public static final Form<Length> READING_OUT = length("0", "60'", "6'", "1800 mm");
     public static final Form<Length> UNDERSIDE = length("12\"", "60'", "7' 8\"", "2340 mm");
-    public static final Form<Length> OVERHEAD_OUT = length("0", "60'", "9' 6\"", "2900 mm");
+    public static final Form<Length> OVERHEAD_OUT = length("-10'", "60'", "9' 6\"", "2900 mm");
     public static final Form<Length> HEADER_DEPTH = length("1 1/2\"", "4'", "9 1/4\"", "240 mm");
     public static final Form<Length> DECKING = length("0", "12\"", "1 1/2\"", "38 mm");
     public static final Form<Length> DECKING_OVERHANG = length("0", "12\"", "1 1/4\"", "30 mm");

@@ -29,6 +29,11 @@ public final class Fields {
         return new Fields(group, proof.in(bareNumbers), troubled);
     }
 
+    /** Where the group stands in its text. */
+    public Spot place() {
+        return proof.place();
+    }
+
     /** What messages show lengths in. */
     public Tape.Units units() {
         return proof.units();

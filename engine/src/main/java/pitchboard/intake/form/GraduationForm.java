@@ -14,7 +14,7 @@ final class GraduationForm implements Form<Graduation> {
     @Override
     public Optional<Graduation> read(Written written, Proof proof) {
         String wanted = wanted(proof.units());
-        Optional<Length> step = proof.findText(written, wanted).flatMap(proof::findLength);
+        Optional<Length> step = proof.findText(written, wanted).flatMap(text -> proof.findLength(text, false));
         Optional<Graduation> graduation = step.flatMap(length -> find(length, proof.units()));
         if (step.isPresent() && graduation.isEmpty()) {
             proof.note(written, wanted);

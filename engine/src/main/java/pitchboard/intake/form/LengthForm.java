@@ -10,7 +10,8 @@ record LengthForm(Range range) implements Form<Length> {
     @Override
     public Optional<Length> read(Written written, Proof proof) {
         String wanted = wanted(proof.units());
-        Optional<Length> length = proof.findText(written, wanted).flatMap(proof::findLength);
+        Optional<Length> length =
+                proof.findText(written, wanted).flatMap(text -> proof.findLength(text, range.isSigned()));
         if (length.isPresent() && !range.holds(length.get())) {
             proof.note(written, wanted);
             return Optional.empty();

@@ -44,7 +44,7 @@ final class LimitForm implements Form<Quantity> {
         Optional<Quantity> things =
                 THINGS.read(new Written.Text(text), Proof.unread()).map(Count::new);
         return things.or(() -> new SlopeForm(STEEPEST).read(new Written.Text(text), Proof.unread()))
-                .or(() -> Proof.begin().findLength(new Written.Text(text)));
+                .or(() -> Proof.begin().findLength(new Written.Text(text), false));
     }
 
     private static Optional<Ratio> number(String text, String unit) {

@@ -89,20 +89,22 @@ public final class Proof {
     }
 
     /** The length a text stands for. Empty and silent when only the unit of bare numbers, noted before, is missing. */
-    Optional<Length> findLength(Written.Text text) {
-        TapeReading reading = TapeReader.read(text.value(), units());
+    Optional<Length> findLength(Written.Text text, boolean signed) {
+        TapeReading reading = reading(text, units(), signed);
         if (reading instanceof TapeReading.Unread unread) {
             String place = unread.found().equals(text.value()) ? "" : " where " + shownPart(unread) + " stands";
             note(text.at().right(unread.column() - 1), text.value(), unread.expected() + place);
             return Optional.empty();
         }
-        return reading.findLength().filter(length -> units.isPresent() || isSameInMm(text, length));
+        return reading.findLength().filter(length -> units.isPresent() || isSameInMm(text, length, signed));
     }
 
-    private static boolean isSameInMm(Written.Text text, Length length) {
-        return TapeReader.read(text.value(), Tape.Units.MILLIMETRES)
-                .findLength()
-                .equals(Optional.of(length));
+    private static TapeReading reading(Written.Text text, Tape.Units bare, boolean signed) {
+        return signed ? TapeReader.readSigned(text.value(), bare) : TapeReader.read(text.value(), bare);
+    }
+
+    private static boolean isSameInMm(Written.Text text, Length length, boolean signed) {
+        return reading(text, Tape.Units.MILLIMETRES, signed).findLength().equals(Optional.of(length));
     }
 
     private static String shownPart(TapeReading.Unread unread) {

@@ -18,11 +18,16 @@ public record Range(Length least, Length most, String inches, String millimetres
     }
 
     private static Length length(String text) {
-        return TapeReader.read(text, Tape.Units.INCHES).findLength().orElseThrow();
+        return TapeReader.readSigned(text, Tape.Units.INCHES).findLength().orElseThrow();
     }
 
     public boolean holds(Length length) {
         return length.isAtLeast(least) && length.isAtMost(most);
+    }
+
+    /** Whether a sign may stand before the length. */
+    boolean isSigned() {
+        return least.isNegative();
     }
 
     String example(Tape.Units units) {

@@ -19,8 +19,10 @@ final class OverheadForm extends GroupForm<Overhead> {
             "underside",
             new MeasuredForm(Bounds.UNDERSIDE),
             "how high its lowest edge is above the surface the rise was measured from");
-    private static final Key<Length> FROM =
-            Key.needed("from", Bounds.OVERHEAD_OUT, "level distance from the face of the header to where it begins");
+    private static final Key<Length> FROM = Key.needed(
+            "from",
+            Bounds.OVERHEAD_OUT,
+            "level distance from the face of the header to where it begins; with a minus when it begins behind that face");
     private static final Key<Optional<Length>> TO = Key.open(
             "to",
             Bounds.OVERHEAD_OUT,
