@@ -37,6 +37,7 @@ final class PlanSheet {
     private static final Length FLOOR_SHOWN = Length.inches(26);
     private static final Length WALL_SHOWN = Length.inches(4);
     private static final Length BESIDE = Length.inches(8);
+    private static final Length LANDING_SHOWN = Length.inches(60);
 
     private final Subject subject;
     private final Stair stair;
@@ -107,11 +108,14 @@ final class PlanSheet {
         }
     }
 
+    /** A landing much larger than the flight would only make the flight small, and is left out. */
     private Optional<Outline> bottomLanding() {
         Landing landing = stair.site().bottom();
         Length front = stair.riserThickness().negated();
         return landing.depth()
+                .filter(depth -> depth.isAtMost(LANDING_SHOWN))
                 .flatMap(depth -> landing.width()
+                        .filter(across -> across.isAtMost(width.plus(LANDING_SHOWN)))
                         .map(across -> SideView.rectangle(
                                 front.minus(depth),
                                 width.minus(across).dividedBy(2),
@@ -190,9 +194,8 @@ final class PlanSheet {
         Length first = stair.nosing(1).x();
         Length last = stair.nosing(stair.treads()).x();
         Length face = stair.headerFace();
-        String runs = (stair.treads() - 1) + " runs of " + subject.size(stair.run()) + " = ";
         if (stair.treads() > 1) {
-            new Dimensions(pencil, length -> runs + subject.size(length)).level(y + 5, at(first), at(last));
+            new Dimensions(pencil, length -> runs(length, first, last)).level(y + 5, at(first), at(last));
             dimensions().level(y + 5, at(last), at(face));
         }
         dimensions().level(y + 15, at(first), at(face));
@@ -201,6 +204,13 @@ final class PlanSheet {
                 "Sizes along the flight are level, nosing to nosing; the last is from the top nosing to the face of the header.",
                 Lettering.NOTE,
                 Align.LEFT);
+    }
+
+    /** How the runs add up, where there is room to say so. */
+    private String runs(Length length, Length first, Length last) {
+        String sum = (stair.treads() - 1) + " runs of " + subject.size(stair.run()) + " = " + subject.size(length);
+        double room = view.onPaper(last.minus(first)) - 4;
+        return Typesetter.width(sum, Lettering.DIMENSION) < room ? sum : subject.size(length);
     }
 
     private Station at(Length x) {
