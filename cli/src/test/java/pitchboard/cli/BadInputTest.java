@@ -37,15 +37,15 @@ final class BadInputTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-                    rise: 8' 9 3/4"       | rise: 0              | measured > rise > length: found "0"
-                    rise: 8' 9 3/4"       | rise: -8'            | measured > rise > length: found "-8'"
-                    rise: 8' 9 3/4"       | rise: 3/0            | measured > rise > length: found "3/0"
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+                    rise: 8' 9 3/4"       | rise: 0              | measured > rise: found `0`
+                    rise: 8' 9 3/4"       | rise: -8'            | measured > rise: found `-8'`
+                    rise: 8' 9 3/4"       | rise: 3/0            | measured > rise: found `3/0`
                     rise: 8' 9 3/4"       | rise: 9 17/16        | 10 1/16
                     rise: 8' 9 3/4"       | rise: 10 miles       | measured > rise
-                    width: 40"            | width: 40 ft         | wanted > width: found "40 ft"
-                    number of risers: free| number of risers: 1000 | number of risers: found "1000"
-                    rulebook: IRC 2021    | rulebook: IRC 1821   | rulebook: found "IRC 1821"
+                    width: 40"            | width: 40 ft         | wanted > width: found `40 ft`
+                    number of risers: free| number of risers: 1000 | number of risers: found `1000`
+                    rulebook: IRC 2021    | rulebook: IRC 1821   | rulebook: found `IRC 1821`
                     units: inches         | unit: inches         | unit
                     light: yes            | light: *moon         | *moon
                     """)

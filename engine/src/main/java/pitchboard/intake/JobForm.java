@@ -68,6 +68,11 @@ final class JobForm extends GroupForm<Notes> {
     }
 
     @Override
+    public String wanted(Tape.Units units) {
+        return "a job file: lines such as `job: Stair to the sail loft`, and the groups `measured:` and `wanted:`";
+    }
+
+    @Override
     protected Notes read(Fields lines) {
         Tape.Units units = lines.get(UNITS);
         Fields in = lines.areSound(UNITS) ? lines.in(units) : lines;

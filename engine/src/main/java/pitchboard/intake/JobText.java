@@ -68,7 +68,9 @@ public sealed interface JobText {
         Tape.Units units = notes.brief().tape().units();
         String local = changes.map(known -> JsonWriter.write(new ChangesForm(List.of()).write(known, units)))
                 .orElse("");
-        return JsonWriter.write(write(notes)) + local;
+        // Where the changes are kept is no part of what they say.
+        Notes anywhere = new Notes(notes.site(), notes.brief(), notes.rulebook(), Optional.empty());
+        return JsonWriter.write(write(anywhere)) + local;
     }
 
     /** Every line a job file can have, in the order they are written. */

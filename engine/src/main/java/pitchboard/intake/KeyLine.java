@@ -23,8 +23,8 @@ public record KeyLine(String path, String meaning, String inInches, String inMil
             lines.add(new KeyLine(
                     name,
                     key.meaning(),
-                    key.form().wanted(Tape.Units.INCHES),
-                    key.form().wanted(Tape.Units.MILLIMETRES),
+                    key.form().onPage(Tape.Units.INCHES),
+                    key.form().onPage(Tape.Units.MILLIMETRES),
                     key.leftOut()));
             lines.addAll(below(name, key.form()));
         }

@@ -74,8 +74,8 @@ final class JobFilesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-                    rise: 8' 9 3/4"    | rise: 7..5                | 16 | measured > rise > length
-                    rise: 8' 9 3/4"    | rise: 8' 9 3/4" 30 mm     | 16 | measured > rise > length
+                    rise: 8' 9 3/4"    | rise: 7..5                | 16 | measured > rise
+                    rise: 8' 9 3/4"    | rise: 8' 9 3/4" 30 mm     | 16 | measured > rise
                     rise: 8' 9 3/4"    | raise: 8' 9 3/4"          | 16 | measured
                     where: outdoors    | where: outside            | 35 | measured > where
                     width: 40"         | width: 40                 | 0  | none

@@ -29,7 +29,7 @@ public final class Bounds {
     public static final Form<Length> BOARD_THICKNESS = length("1/4\"", "6\"", "1 1/2\"", "38 mm");
     public static final Form<Length> BOARD_WIDTH = length("3/4\"", "24\"", "5 1/2\"", "140 mm");
     public static final Form<Length> TREAD_THICKNESS = length("1/2\"", "4\"", "1 1/2\"", "38 mm");
-    public static final Form<Length> TREAD_BOARD_WIDTH = length("2\"", "20\"", "5 1/2\"", "140 mm");
+    public static final Form<Length> TREAD_BOARD_WIDTH = length("2\"", "20\"", "11 1/4\"", "285 mm");
     public static final Range TREAD_WIDTH = Range.of("5\"", "24\"", "11 1/4\"", "285 mm");
     public static final Form<Length> TREAD_GAP = length("0", "1\"", "1/4\"", "6 mm");
     public static final Form<Length> RISER_THICKNESS = length("1/8\"", "2\"", "3/4\"", "18 mm");
@@ -47,7 +47,7 @@ public final class Bounds {
     public static final Form<Length> STEP_RISE = length("3\"", "16\"", "7 1/2\"", "190 mm");
 
     // Counts.
-    public static final Form<Integer> TREAD_BOARDS = new CountForm(1, 6, 2);
+    public static final Form<Integer> TREAD_BOARDS = new CountForm(1, 6, 1);
     public static final Form<Integer> STRINGERS = new CountForm(2, 12, 3);
     public static final Form<Integer> RISERS = new CountForm(1, 60, 14);
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import pitchboard.intake.written.Problem;
 import pitchboard.intake.written.Written;
 import pitchboard.measure.Tape;
 
@@ -28,12 +29,12 @@ public final class ChoiceForm<T> implements Form<T> {
 
     @Override
     public Optional<T> read(Written written, Proof proof) {
-        String wanted = wanted(proof.units());
+        String wanted = proof.phrase(this);
         Optional<Written.Text> text = proof.findText(written, wanted);
         Optional<T> value = text.flatMap(typed -> find(typed.value()));
         if (value.isEmpty() && text.isPresent()) {
             Optional<String> near = Nearest.find(text.get().value(), List.copyOf(values.keySet()));
-            proof.note(written, near.map(word -> "\"" + word + "\"").orElse(wanted));
+            proof.note(written, near.map(Problem::quoted).orElse(wanted));
         }
         return value;
     }

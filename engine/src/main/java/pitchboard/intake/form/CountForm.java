@@ -10,7 +10,7 @@ record CountForm(int least, int most, int often) implements Form<Integer> {
 
     @Override
     public Optional<Integer> read(Written written, Proof proof) {
-        String wanted = wanted(proof.units());
+        String wanted = proof.phrase(this);
         Optional<Integer> count = proof.findText(written, wanted)
                 .filter(text -> isNumber(text.value()))
                 .map(text -> Integer.parseInt(text.value()))

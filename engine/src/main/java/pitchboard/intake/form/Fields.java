@@ -1,8 +1,10 @@
 package pitchboard.intake.form;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import pitchboard.intake.written.Problem;
 import pitchboard.intake.written.Spot;
 import pitchboard.intake.written.Written;
 import pitchboard.intake.written.Written.Entry;
@@ -12,21 +14,29 @@ import pitchboard.measure.Tape;
 public final class Fields {
     private final Written.Group group;
     private final Proof proof;
+    /** Whether the group was written as the value of its first line alone, which then has no name. */
+    private final boolean nameless;
+
     private final Set<String> troubled;
 
-    private Fields(Written.Group group, Proof proof, Set<String> troubled) {
+    private Fields(Written.Group group, Proof proof, boolean nameless, Set<String> troubled) {
         this.group = group;
         this.proof = proof;
+        this.nameless = nameless;
         this.troubled = troubled;
     }
 
     static Fields of(Written.Group group, Proof proof) {
-        return new Fields(group, proof, new HashSet<>());
+        return new Fields(group, proof, false, new HashSet<>());
+    }
+
+    static Fields ofOne(Entry entry, Proof proof) {
+        return new Fields(new Written.Group(entry.at(), List.of(entry)), proof, true, new HashSet<>());
     }
 
     /** The same lines, with bare numbers counting these. */
     public Fields in(Tape.Units bareNumbers) {
-        return new Fields(group, proof.in(bareNumbers), troubled);
+        return new Fields(group, proof.in(bareNumbers), nameless, troubled);
     }
 
     /** Where the group stands in its text. */
@@ -67,11 +77,12 @@ public final class Fields {
     }
 
     private <T> T read(Key<T> key, Entry entry) {
-        Proof inner = proof.under(key.name(), entry.at());
+        Proof inner = nameless ? proof : proof.under(key.name(), entry.at());
         int before = proof.count();
         Optional<T> value = Optional.empty();
         if (entry.value() instanceof Written.Text text && text.value().isBlank()) {
-            inner.note(entry.at(), "", "something after \"" + key.name() + ":\", as in " + key.example(proof.units()));
+            inner.note(
+                    entry.at(), "", "something after the colon, as in " + Problem.quoted(key.example(proof.units())));
         } else {
             value = key.form().read(entry.value(), inner);
         }
@@ -84,7 +95,7 @@ public final class Fields {
     private void miss(Key<?> key, String because) {
         troubled.add(key.name());
         proof.under(key.name(), proof.place())
-                .note(proof.place(), "", "a line \"" + key.example(proof.units()) + "\"" + because);
+                .note(proof.place(), "", "a line such as " + Problem.quoted(key.example(proof.units())) + because);
     }
 
     /** Whether all these lines could be read, so that they can be held against each other. */

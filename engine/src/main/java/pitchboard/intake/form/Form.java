@@ -16,6 +16,11 @@ public interface Form<T> {
     /** What may be written, as a phrase: {@code a length from 12" to 12'-0"}. */
     String wanted(Tape.Units units);
 
+    /** The same for a page that explains the lines inside a group one by one, below the line of the group. */
+    default String onPage(Tape.Units units) {
+        return wanted(units);
+    }
+
     /** Something that can be read. */
     String example(Tape.Units units);
 

@@ -13,7 +13,7 @@ final class GraduationForm implements Form<Graduation> {
 
     @Override
     public Optional<Graduation> read(Written written, Proof proof) {
-        String wanted = wanted(proof.units());
+        String wanted = proof.phrase(this);
         Optional<Length> step = proof.findText(written, wanted).flatMap(text -> proof.findLength(text, false));
         Optional<Graduation> graduation = step.flatMap(length -> find(length, proof.units()));
         if (step.isPresent() && graduation.isEmpty()) {

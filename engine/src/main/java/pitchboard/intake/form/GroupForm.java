@@ -1,7 +1,9 @@
 package pitchboard.intake.form;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pitchboard.intake.written.Problem;
 import pitchboard.intake.written.Spot;
 import pitchboard.intake.written.Written;
 import pitchboard.intake.written.Written.Entry;
@@ -27,26 +29,25 @@ public abstract class GroupForm<T> implements Form<T> {
 
     @Override
     public final Optional<T> read(Written written, Proof proof) {
-        Optional<Written.Group> group = findGroup(written);
-        if (group.isEmpty()) {
-            proof.note(written, wanted(proof.units()));
-            return Optional.empty();
+        Optional<Fields> lines = findLines(written, proof);
+        if (lines.isEmpty()) {
+            proof.note(written, proof.phrase(this));
         }
-        group.get().entries().stream()
-                .filter(entry -> keys().stream().noneMatch(key -> key.name().equals(entry.key())))
-                .forEach(stranger -> refuse(stranger, proof));
-        return Optional.of(read(Fields.of(group.get(), proof)));
+        return lines.map(this::read);
     }
 
-    private Optional<Written.Group> findGroup(Written written) {
+    private Optional<Fields> findLines(Written written, Proof proof) {
         return written.match(
-                text -> lead().map(key -> groupOf(new Entry(text.at(), key.name(), text))),
-                Optional::of,
+                text -> lead().map(key -> Fields.ofOne(new Entry(text.at(), key.name(), text), proof)),
+                group -> Optional.of(known(group, proof)),
                 sequence -> Optional.empty());
     }
 
-    private static Written.Group groupOf(Entry entry) {
-        return new Written.Group(entry.at(), List.of(entry));
+    private Fields known(Written.Group group, Proof proof) {
+        group.entries().stream()
+                .filter(entry -> keys().stream().noneMatch(key -> key.name().equals(entry.key())))
+                .forEach(stranger -> refuse(stranger, proof));
+        return Fields.of(group, proof);
     }
 
     private void refuse(Entry stranger, Proof proof) {
@@ -58,13 +59,13 @@ public abstract class GroupForm<T> implements Form<T> {
         List<String> names = keys().stream().map(Key::name).toList();
         Optional<String> near = Nearest.find(unknown, names);
         if (near.isPresent()) {
-            return "\"" + near.get() + "\"";
+            return Problem.quoted(near.get());
         }
         return keys().stream()
                 .filter(key -> key.form().keys().stream()
                         .anyMatch(inner -> inner.name().equals(unknown)))
                 .findFirst()
-                .map(key -> "this line under \"" + key.name() + ":\"")
+                .map(key -> "this line under " + Problem.quoted(key.name() + ":"))
                 .orElse("one of " + String.join(", ", names));
     }
 
@@ -81,17 +82,31 @@ public abstract class GroupForm<T> implements Form<T> {
 
     @Override
     public String wanted(Tape.Units units) {
-        return "lines such as " + example(units);
+        return lead().map(key -> key.form().wanted(units)).orElseGet(() -> "lines such as " + example(units));
+    }
+
+    @Override
+    public String onPage(Tape.Units units) {
+        return lead().map(key -> key.form().wanted(units) + ", or the lines below")
+                .orElse("the lines below");
     }
 
     @Override
     public String example(Tape.Units units) {
-        boolean anyNeeded = keys().stream().anyMatch(Key::isNeeded);
-        List<String> lines = keys().stream()
-                .filter(key -> key.isNeeded() || !anyNeeded)
-                .map(key -> key.example(units))
-                .toList();
-        return "{ " + String.join(", ", lines) + " }";
+        return lead().map(key -> key.form().example(units)).orElseGet(() -> example(units, shown()));
+    }
+
+    /** These lines, on one. */
+    private static String example(Tape.Units units, List<Key<?>> keys) {
+        return "{ "
+                + String.join(", ", keys.stream().map(key -> key.example(units)).toList()) + " }";
+    }
+
+    /** The lines of the example: enough of them that it can be read. */
+    protected List<Key<?>> shown() {
+        List<Key<?>> needed = new ArrayList<>(keys());
+        needed.removeIf(key -> !key.isNeeded());
+        return needed.isEmpty() ? keys() : needed;
     }
 
     @Override

@@ -9,7 +9,7 @@ import pitchboard.measure.Tape;
 record LengthForm(Range range) implements Form<Length> {
     @Override
     public Optional<Length> read(Written written, Proof proof) {
-        String wanted = wanted(proof.units());
+        String wanted = proof.phrase(this);
         Optional<Length> length =
                 proof.findText(written, wanted).flatMap(text -> proof.findLength(text, range.isSigned()));
         if (length.isPresent() && !range.holds(length.get())) {

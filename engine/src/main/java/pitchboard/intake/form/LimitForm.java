@@ -25,7 +25,7 @@ final class LimitForm implements Form<Quantity> {
 
     @Override
     public Optional<Quantity> read(Written written, Proof proof) {
-        String wanted = wanted(proof.units());
+        String wanted = proof.phrase(this);
         Optional<Quantity> limit = proof.findText(written, wanted)
                 .flatMap(text -> find(text.value().strip()));
         if (limit.isEmpty() && written instanceof Written.Text) {

@@ -13,7 +13,7 @@ record ListForm<T>(Form<T> item, int least, int most) implements Form<List<T>> {
     public Optional<List<T>> read(Written written, Proof proof) {
         List<Written> items = written instanceof Written.Sequence sequence ? sequence.items() : List.of(written);
         if (items.size() < least || items.size() > most) {
-            proof.note(written, wanted(proof.units()));
+            proof.note(written, proof.phrase(this));
             return Optional.empty();
         }
         List<T> values = new ArrayList<>();
@@ -34,6 +34,11 @@ record ListForm<T>(Form<T> item, int least, int most) implements Form<List<T>> {
     @Override
     public String wanted(Tape.Units units) {
         return "a list of " + least + " to " + most + ", each with " + item.wanted(units);
+    }
+
+    @Override
+    public String onPage(Tape.Units units) {
+        return "a list of " + least + " to " + most + ", each with " + item.onPage(units);
     }
 
     @Override

@@ -24,6 +24,11 @@ record Maybe<T>(Form<T> form) implements Form<Optional<T>> {
     }
 
     @Override
+    public String onPage(Tape.Units units) {
+        return form.onPage(units);
+    }
+
+    @Override
     public String example(Tape.Units units) {
         return form.example(units);
     }

@@ -8,12 +8,18 @@ import java.util.Optional;
 final class Nearest {
     private Nearest() {}
 
-    /** The known word that takes the fewest slips of the pen to get to; empty when all are too far. */
+    /**
+     * The known word that takes the fewest slips of the pen to get to; empty when all are too far, or when two are
+     * equally near.
+     */
     static Optional<String> find(String typed, List<String> known) {
         int most = Math.max(1, Math.min(typed.length(), 20) / 3);
-        return known.stream()
+        List<String> near = known.stream()
                 .filter(word -> Math.abs(word.length() - typed.length()) <= most && slips(typed, word) <= most)
-                .min(Comparator.comparingInt(word -> slips(typed, word)));
+                .sorted(Comparator.comparingInt(word -> slips(typed, word)))
+                .toList();
+        boolean tie = near.size() > 1 && slips(typed, near.get(0)) == slips(typed, near.get(1));
+        return tie ? Optional.empty() : near.stream().findFirst();
     }
 
     /** Letters to add, drop, change, or swap with a neighbour; capitals do not count. */

@@ -17,17 +17,20 @@ public final class Proof {
     private final String field;
     private final Spot place;
     private final Optional<Tape.Units> units;
+    /** What else may stand here than the form knows that reads it, as the beginning of a phrase. */
+    private final String orElse;
 
-    private Proof(List<Problem> problems, String field, Spot place, Optional<Tape.Units> units) {
+    private Proof(List<Problem> problems, String field, Spot place, Optional<Tape.Units> units, String orElse) {
         this.problems = problems;
         this.field = field;
         this.place = place;
         this.units = units;
+        this.orElse = orElse;
     }
 
     /** A new reading; until {@link #in} says what a bare number counts, only lengths with a unit are lengths. */
     public static Proof begin() {
-        return new Proof(new ArrayList<>(), "", Spot.START, Optional.empty());
+        return new Proof(new ArrayList<>(), "", Spot.START, Optional.empty(), "");
     }
 
     /** A reading whose problems nobody looks at. */
@@ -41,12 +44,22 @@ public final class Proof {
     }
 
     Proof in(Tape.Units bareNumbers) {
-        return new Proof(problems, field, place, Optional.of(bareNumbers));
+        return new Proof(problems, field, place, Optional.of(bareNumbers), orElse);
     }
 
     /** The same reading, one name deeper. */
     Proof under(String name, Spot namePlace) {
-        return new Proof(problems, field.isEmpty() ? name : field + " > " + name, namePlace, units);
+        return new Proof(problems, field.isEmpty() ? name : field + " > " + name, namePlace, units, "");
+    }
+
+    /** The same reading, where this word may also stand. */
+    Proof or(String word) {
+        return new Proof(problems, field, place, units, orElse + word + ", or ");
+    }
+
+    /** What may stand here, as a phrase. */
+    String phrase(Form<?> form) {
+        return orElse + form.wanted(units());
     }
 
     /** Where the name of the group stands that is being read. */
@@ -108,6 +121,6 @@ public final class Proof {
     }
 
     private static String shownPart(TapeReading.Unread unread) {
-        return unread.found().isEmpty() ? "the end" : "\"" + unread.found() + "\"";
+        return unread.found().isEmpty() ? "the end" : Problem.quoted(unread.found());
     }
 }

@@ -14,7 +14,7 @@ record SlopeForm(Ratio steepest) implements Form<Ratio> {
 
     @Override
     public Optional<Ratio> read(Written written, Proof proof) {
-        String wanted = wanted(proof.units());
+        String wanted = proof.phrase(this);
         Optional<Ratio> slope = proof.findText(written, wanted)
                 .flatMap(text -> find(text.value().strip()))
                 .filter(ratio -> ratio.compareTo(steepest) <= 0 && isShort(ratio));

@@ -8,7 +8,7 @@ import pitchboard.measure.Tape;
 record TextForm(int longest, String often) implements Form<String> {
     @Override
     public Optional<String> read(Written written, Proof proof) {
-        String wanted = wanted(proof.units());
+        String wanted = proof.phrase(this);
         Optional<String> words = proof.findText(written, wanted)
                 .map(text -> oneLine(text.value()))
                 .filter(line -> line.length() <= longest && line.chars().noneMatch(Character::isISOControl));

@@ -10,7 +10,7 @@ record WordOr<T>(String word, T value, Form<T> other) implements Form<T> {
     @Override
     public Optional<T> read(Written written, Proof proof) {
         boolean isWord = written instanceof Written.Text text && text.value().equalsIgnoreCase(word);
-        return isWord ? Optional.of(value) : other.read(written, proof);
+        return isWord ? Optional.of(value) : other.read(written, proof.or(word));
     }
 
     @Override
@@ -21,6 +21,11 @@ record WordOr<T>(String word, T value, Form<T> other) implements Form<T> {
     @Override
     public String wanted(Tape.Units units) {
         return word + ", or " + other.wanted(units);
+    }
+
+    @Override
+    public String onPage(Tape.Units units) {
+        return word + ", or " + other.onPage(units);
     }
 
     @Override

@@ -9,7 +9,6 @@ import pitchboard.intake.form.GroupForm;
 import pitchboard.intake.form.Key;
 import pitchboard.intake.form.Lines;
 import pitchboard.measure.Length;
-import pitchboard.measure.Tape;
 import pitchboard.site.Certainty;
 import pitchboard.site.Measured;
 
@@ -24,11 +23,9 @@ final class MeasuredForm extends GroupForm<Measured> {
             "measured",
             units -> Certainty.MEASURED);
 
-    private final Form<Length> form;
     private final Key<Length> length;
 
     MeasuredForm(Form<Length> form) {
-        this.form = form;
         this.length = Key.needed("length", form, "the length itself");
     }
 
@@ -51,15 +48,5 @@ final class MeasuredForm extends GroupForm<Measured> {
     protected void write(Measured value, Lines out) {
         out.put(length, value.value());
         out.put(SURE, value.certainty());
-    }
-
-    @Override
-    public String wanted(Tape.Units units) {
-        return form.wanted(units);
-    }
-
-    @Override
-    public String example(Tape.Units units) {
-        return form.example(units);
     }
 }

@@ -25,13 +25,13 @@ public final class SiteForm extends GroupForm<Site> {
             "rise",
             new MeasuredForm(Bounds.RISE),
             "plumb from the surface where the foot lands to the upper surface, as both are now",
-            "then \"level line\" must be there");
+            "then `level line` must be there");
     private static final Key<Optional<Rise.FromLevelLine>> LEVEL_LINE = Key.open(
             "level line",
             new LevelLineForm(),
             "instead of the rise, over ground that is not level: readings down from a level line held at the upper"
                     + " surface",
-            "then \"rise\" must be there");
+            "then `rise` must be there");
     private static final Key<Length> ABOVE = Key.needed(
             "finish to come above",
             Forms.lengthOrNone(Bounds.FINISH),
@@ -47,7 +47,7 @@ public final class SiteForm extends GroupForm<Site> {
     private static final Key<Optional<List<Overhead>>> OVERHEAD = Key.open(
             "overhead",
             Forms.wordOr("nothing", List.of(), Forms.list(new OverheadForm(), 1, 20)),
-            "what is above the flight: \"nothing\" when somebody looked and nothing is",
+            "what is above the flight: `nothing` when somebody looked and nothing is",
             "nobody looked: the rules ask for it");
     private static final Key<HeadSupport> HEADER =
             Key.needed("header", new HeaderForm(), "the timber that holds the head of the flight");
@@ -106,6 +106,11 @@ public final class SiteForm extends GroupForm<Site> {
     }
 
     @Override
+    protected List<Key<?>> shown() {
+        return List.of(RISE, ABOVE, BELOW, RUN_AVAILABLE, HEADER, FOOT, LEFT, RIGHT, WHERE);
+    }
+
+    @Override
     protected Site read(Fields in) {
         Optional<List<Overhead>> overheads = in.get(OVERHEAD);
         Site site = new Site(
@@ -131,10 +136,10 @@ public final class SiteForm extends GroupForm<Site> {
     private static Rise rise(Fields in) {
         Optional<Rise.FromLevelLine> levelLine = in.get(LEVEL_LINE);
         if (levelLine.isEmpty()) {
-            return new Rise.AtLanding(in.demand(RISE, "or a group \"level line:\" instead"));
+            return new Rise.AtLanding(in.demand(RISE, "or a group `level line:` instead"));
         }
         if (in.says(RISE)) {
-            in.refuse(RISE, "either this line or \"level line:\", not both");
+            in.refuse(RISE, "either this line or `level line:`, not both");
         }
         return levelLine.get();
     }

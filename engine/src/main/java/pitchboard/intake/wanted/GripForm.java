@@ -28,6 +28,11 @@ final class GripForm extends GroupForm<Handrail.Grip> {
     }
 
     @Override
+    protected List<Key<?>> shown() {
+        return List.of(KIND, DIAMETER);
+    }
+
+    @Override
     protected Handrail.Grip read(Fields in) {
         boolean round = in.get(KIND);
         if (!in.areSound(KIND)) {

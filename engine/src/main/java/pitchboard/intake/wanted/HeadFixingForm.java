@@ -20,10 +20,10 @@ final class HeadFixingForm extends GroupForm<HeadFixing> {
         BOLTS
     }
 
-    private static final ChoiceForm<Kind> KINDS = ChoiceForm.of("hanger board", Kind.HANGER_BOARD)
-            .or("ledger", Kind.LEDGER)
+    private static final ChoiceForm<Kind> KINDS = ChoiceForm.of("bolts", Kind.BOLTS)
             .or("metal hanger", Kind.METAL_HANGER)
-            .or("bolts", Kind.BOLTS);
+            .or("hanger board", Kind.HANGER_BOARD)
+            .or("ledger", Kind.LEDGER);
     private static final Key<Kind> KIND = Key.needed("kind", KINDS, "what holds each stringer to the header");
     private static final String WITH_BOARD = "with a hanger board or a ledger it must be there";
     private static final Key<Optional<Length>> THICKNESS =
@@ -44,7 +44,7 @@ final class HeadFixingForm extends GroupForm<HeadFixing> {
     @Override
     protected HeadFixing read(Fields in) {
         Kind kind = in.get(KIND);
-        String with = "with " + KINDS.word(kind);
+        String with = kind == Kind.BOLTS ? "with bolts" : "with a " + KINDS.word(kind);
         if (!in.areSound(KIND)) {
             return new HeadFixing.Bolts();
         }

@@ -17,9 +17,9 @@ final class WishForm extends GroupForm<Wishes> {
     private static final String NO_WISH = "no wish";
 
     static final Key<Optional<Integer>> RISERS =
-            orFree("number of risers", Bounds.RISERS, "the number that must be kept; \"free\" lets the program choose");
+            orFree("number of risers", Bounds.RISERS, "the number that must be kept; `free` lets the program choose");
     private static final Key<Optional<Length>> RUN =
-            orFree("run", Bounds.STEP_RUN, "the run of every step that must be kept; \"free\" lets the program choose");
+            orFree("run", Bounds.STEP_RUN, "the run of every step that must be kept; `free` lets the program choose");
     private static final Key<Optional<Length>> BEST_RISE =
             Key.open("best rise", Bounds.STEP_RISE, "choices nearer to it come first", NO_WISH);
     private static final Key<Optional<Length>> BEST_RUN =

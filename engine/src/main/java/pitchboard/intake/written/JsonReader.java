@@ -89,7 +89,7 @@ public final class JsonReader {
         String key = cursor.string();
         cursor.skipBlanks();
         if (!cursor.skip(':')) {
-            throw cursor.refuse("a colon after the name \"" + key + "\"");
+            throw cursor.refuse("a colon after the name " + Problem.quoted(key));
         }
         cursor.skipBlanks();
         return new Entry(at, key, value());
@@ -115,7 +115,7 @@ public final class JsonReader {
             return true;
         }
         if (!cursor.skip(close)) {
-            throw cursor.refuse("a comma, or \"" + close + "\" to close the bracket");
+            throw cursor.refuse("a comma, or " + close + " to close the bracket");
         }
         return false;
     }

@@ -20,19 +20,24 @@ public record Problem(Spot at, String field, String read, String expected) {
         return at.column();
     }
 
-    /** Place, trouble and remedy: {@code line 14, column 12: wanted > width: found "40 ft", expected ...}. */
+    /** Place, trouble and remedy: {@code line 14, column 12: wanted > width: found `40 ft`, expected ...}. */
     public String sentence() {
         String place = at.line() == 0 ? "" : "line " + at.line() + ", column " + at.column() + ": ";
         String name = field.isEmpty() ? "" : field + ": ";
-        return place + name + (read.isEmpty() ? "" : "found " + quoted(read) + ", ") + "expected " + expected;
+        return place + name + (read.isEmpty() ? "" : "found " + quoted(shortened(read)) + ", ") + "expected "
+                + expected;
     }
 
-    private static String quoted(String text) {
-        StringBuilder shown = new StringBuilder("\"");
-        for (int i = 0; i < Math.min(SHOWN, text.length()); i++) {
-            char c = text.charAt(i);
-            shown.append(c < ' ' ? ' ' : c);
+    /** A piece of text as messages show it, marked off from their own words. */
+    public static String quoted(String text) {
+        StringBuilder shown = new StringBuilder("`");
+        for (int i = 0; i < text.length(); i++) {
+            shown.append(text.charAt(i) < ' ' ? ' ' : text.charAt(i));
         }
-        return shown.append(text.length() > SHOWN ? "..." : "").append('"').toString();
+        return shown.append('`').toString();
+    }
+
+    private static String shortened(String text) {
+        return text.length() > SHOWN ? text.substring(0, SHOWN) + "..." : text;
     }
 }
