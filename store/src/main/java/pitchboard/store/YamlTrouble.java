@@ -29,6 +29,7 @@ final class YamlTrouble {
         words.put("expected ',' or ']'", "a comma, or ] to close the list");
         words.put("that cannot start any token", "words in quotes when they begin with a sign such as @ or %");
         words.put("found unknown escape character", "single quotes around words that hold a backslash");
+        words.put("expected escape sequence", "single quotes around words that hold a backslash");
         words.put("expected the node content, but found", "a value");
         return words;
     }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,6 +19,7 @@ import pitchboard.intake.JobText;
 import pitchboard.intake.Notes;
 import pitchboard.intake.written.JsonWriter;
 import pitchboard.intake.written.Problem;
+import pitchboard.rules.Amendment;
 
 final class JobFilesTest {
     private static final List<String> BOOKS = List.of("IRC 2018", "IRC 2021", "AD K 2013 private");
@@ -109,43 +109,16 @@ final class JobFilesTest {
         });
     }
 
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-                    'a: &x 1'                      | anchor
-                    'a: *x'                        | reference
-                    'a: !!str 1'                   | tag
-                    'a: 1\\n---\\nb: 2'            | document
-                    'a: 1\\na: 2'                  | a
-                    'a:\\n\\t- 1'                  | tab
-                    'a: [1'                        | ]
-                    """)
-    void what_yaml_can_do_and_a_job_file_cannot_is_refused_in_plain_words(String text, String word)
-            throws IOException, FileTrouble {
-        List<Problem> problems = problems(text.replace("\\n", "\n").replace("\\t", "\t"));
-        assertThat(problems).isNotEmpty();
-        assertThat(problems.get(0).sentence()).contains(word).doesNotContain("snakeyaml", "Exception");
-    }
-
+    /** What the messages show as missing lines, put together, is a job. */
     @Test
-    void deep_nesting_is_refused() throws IOException, FileTrouble {
-        assertThat(problems("a: " + "[".repeat(5000))).isNotEmpty();
-        Path json = Files.writeString(folder.resolve("deep.json"), "[".repeat(100_000));
-        assertThat(JobFiles.open(json, BOOKS)).isInstanceOf(JobFile.NotUnderstood.class);
-    }
-
-    @Test
-    void a_mark_at_the_beginning_does_no_harm() throws IOException, FileTrouble {
-        assertThat(open("\ufeff" + loft())).isInstanceOf(JobFile.Understood.class);
-    }
-
-    @Test
-    void what_is_no_file_of_text_is_refused() throws IOException, FileTrouble {
-        assertThat(problems("")).isNotEmpty();
-        Path latin = Files.write(folder.resolve("latin.yaml"), "job: Stég".getBytes(StandardCharsets.ISO_8859_1));
-        assertThat(JobFiles.open(latin, BOOKS)).isInstanceOf(JobFile.NotUnderstood.class);
-        assertThatThrownBy(() -> JobFiles.open(folder.resolve("missing.yaml"), BOOKS))
-                .isInstanceOf(FileTrouble.class);
-        assertThatThrownBy(() -> JobFiles.open(folder, BOOKS)).isInstanceOf(FileTrouble.class);
+    void the_lines_that_messages_ask_for_can_be_read() throws IOException, FileTrouble {
+        StringBuilder job = new StringBuilder();
+        for (Problem problem : problems("for: somebody")) {
+            String expected = problem.expected();
+            job.append(expected, expected.indexOf('`') + 1, expected.lastIndexOf('`'))
+                    .append('\n');
+        }
+        assertThat(problems(job.toString())).isEmpty();
     }
 
     /** Letters taken out, doubled, exchanged: there is always an answer, never a fault. */
@@ -168,12 +141,46 @@ final class JobFilesTest {
     }
 
     @Test
-    void changes_to_another_book_or_without_a_name_behind_them_are_refused() throws IOException, FileTrouble {
-        Path file = folder.resolve("changes.yaml");
-        String changes = Files.readString(Path.of("../examples/local/county-changes.yaml"));
-        Files.writeString(file, changes.replaceFirst("    said by: .*\n", ""));
-        String said = JobFiles.openChanges(file, BOOKS)
-                .match(read -> "", unread -> unread.problems().get(0).sentence());
-        assertThat(said).contains("said by");
+    void local_changes_are_found_from_where_the_job_is() throws IOException, FileTrouble {
+        JobFile.Understood store =
+                (JobFile.Understood) JobFiles.open(Path.of("../examples/sail-store-local.yaml"), BOOKS);
+        assertThat(store.amendments()).extracting(Amendment::rule).contains("rise-at-most", "run-at-least");
+        assertThat(store.changes().orElseThrow().file()).isEqualTo(Path.of("../examples/local/county-changes.yaml"));
+    }
+
+    @Test
+    void changes_to_another_book_than_the_jobs_are_refused_in_their_own_file() throws IOException, FileTrouble {
+        JobFile.NotUnderstood refused =
+                (JobFile.NotUnderstood) openWithChanges(changes().replace("based on: IRC 2021", "based on: IRC 2018"));
+        assertThat(refused.file()).isEqualTo(folder.resolve("town.yaml"));
+        assertThat(refused.problems())
+                .singleElement()
+                .satisfies(problem ->
+                        assertThat(problem.sentence()).endsWith("based on: found `IRC 2018`, expected `IRC 2021`"));
+    }
+
+    @Test
+    void a_change_with_nobody_behind_it_is_refused() throws IOException, FileTrouble {
+        JobFile.NotUnderstood refused =
+                (JobFile.NotUnderstood) openWithChanges(changes().replaceFirst("    said by: .*\n", ""));
+        assertThat(refused.problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.field()).isEqualTo("changes > 1 > said by"));
+    }
+
+    @Test
+    void a_missing_file_of_changes_is_trouble_that_names_it() {
+        assertThatThrownBy(() -> open(loft() + "\nlocal changes: nowhere.yaml\n"))
+                .isInstanceOf(FileTrouble.class)
+                .hasMessageContaining("nowhere.yaml: there is no such file");
+    }
+
+    private static String changes() throws IOException {
+        return Files.readString(Path.of("../examples/local/county-changes.yaml"));
+    }
+
+    private JobFile openWithChanges(String changes) throws IOException, FileTrouble {
+        Files.writeString(folder.resolve("town.yaml"), changes);
+        return open(loft() + "\nlocal changes: town.yaml\n");
     }
 }
