@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
 import pitchboard.intake.KeyLine;
 import pitchboard.rules.Rulebook;
@@ -65,9 +66,14 @@ final class DocsTest {
     @Test
     void every_key_of_a_job_file_is_explained() throws IOException {
         List<String> books = Books.all().stream().map(Rulebook::name).toList();
-        String rows = JobText.keys(books).stream().map(DocsTest::row).collect(Collectors.joining());
-        Page.named("docs/job-file.md")
-                .holds("keys", "| Key | What it says | What may be written | Left out |\n|---|---|---|---|\n" + rows);
+        Page page = Page.named("docs/job-file.md");
+        page.holds("keys", table(JobText.keys(books)));
+        page.holds("changes", table(ChangesText.keys(books)));
+    }
+
+    private static String table(List<KeyLine> lines) {
+        String rows = lines.stream().map(DocsTest::row).collect(Collectors.joining());
+        return "| Key | What it says | What may be written | Left out |\n|---|---|---|---|\n" + rows;
     }
 
     private static String row(KeyLine line) {
