@@ -135,6 +135,28 @@ final class FormsTest {
         }
     }
 
+    @Test
+    void a_range_takes_its_ends_and_nothing_beyond_them() throws IllegalAccessException {
+        Length step = Length.inches(0, 1, 64);
+        int ranges = 0;
+        for (Field field : Bounds.class.getFields()) {
+            if (field.get(null) instanceof LengthForm form) {
+                Length least = form.range().least();
+                Length most = form.range().most();
+                assertThat(takes(form, least)).as(field.getName()).isTrue();
+                assertThat(takes(form, most)).as(field.getName()).isTrue();
+                assertThat(takes(form, least.minus(step))).as(field.getName()).isFalse();
+                assertThat(takes(form, most.plus(step))).as(field.getName()).isFalse();
+                ranges++;
+            }
+        }
+        assertThat(ranges).isGreaterThan(25);
+    }
+
+    private static boolean takes(LengthForm form, Length length) {
+        return read(form, LengthText.exact(length, Tape.Units.INCHES)).isPresent();
+    }
+
     @ParameterizedTest
     @CsvSource(textBlock = """
             tred, tread
