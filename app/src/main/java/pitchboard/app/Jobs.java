@@ -2,14 +2,8 @@ package pitchboard.app;
 
 import java.nio.file.Path;
 import java.util.List;
-import pitchboard.intake.JobText;
-import pitchboard.intake.LocalChanges;
 import pitchboard.intake.Notes;
-import pitchboard.intake.written.Spot;
-import pitchboard.job.Fingerprint;
-import pitchboard.job.Job;
-import pitchboard.measure.Tape;
-import pitchboard.rules.Amended;
+import pitchboard.job.Composed;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
 import pitchboard.store.FileTrouble;
@@ -38,30 +32,16 @@ public final class Jobs {
     private static OpenedJob resolved(JobFile.Understood file) {
         Notes notes = file.notes();
         Rulebook printed = Books.findByName(notes.rulebook()).orElseThrow();
-        Amended amended = printed.amended(file.amendments());
-        if (!amended.problems().isEmpty()) {
-            JobFile.Changes changes = file.changes().orElseThrow();
-            return new OpenedJob.NotUnderstood(amended.problems().stream()
-                    .map(problem -> trouble(changes, problem, notes.brief().tape()))
-                    .toList());
-        }
-        // Comments, order and spelling of a file must not change what is printed on the sheets.
-        String canonical = JobText.canonical(notes, file.changes().map(JobFile.Changes::local));
-        return new OpenedJob.Understood(
-                file.file(), new Job(notes.site(), notes.brief(), amended.book(), Fingerprint.of(canonical)));
+        return Composed.of(notes, printed, file.changes().map(JobFile.Changes::local))
+                .match(
+                        whole -> new OpenedJob.Understood(file.file(), whole.job()),
+                        refused -> new OpenedJob.NotUnderstood(refused.problems().stream()
+                                .map(problem ->
+                                        trouble(file.changes().orElseThrow().file(), problem))
+                                .toList()));
     }
 
-    private static Trouble trouble(JobFile.Changes changes, Amended.Problem problem, Tape tape) {
-        Spot at = changes.local().changes().stream()
-                .filter(change -> change.amendment().equals(problem.amendment()))
-                .map(LocalChanges.Change::at)
-                .findFirst()
-                .orElse(Spot.NOWHERE);
-        return new Trouble(
-                changes.file(),
-                at.line(),
-                at.column(),
-                problem.wrong().write(tape, Tape.Style.PLAIN) + "; "
-                        + problem.right().write(tape, Tape.Style.PLAIN));
+    private static Trouble trouble(Path changes, Composed.Problem problem) {
+        return new Trouble(changes, problem.at().line(), problem.at().column(), problem.words());
     }
 }

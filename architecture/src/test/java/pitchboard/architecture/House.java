@@ -32,11 +32,12 @@ record House(String root, List<Row> rows) {
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
             engine    | sheet.papers | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
             engine    | intake..    | measure, source, site, brief, rules
-            engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.papers
+            engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.papers, intake..
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..
             cli       | cli..       | engine, app.., store..
+            browser   | browser..   | engine, documents..
             """);
 
     /** One line of the table. */

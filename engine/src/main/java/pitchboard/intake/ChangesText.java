@@ -6,6 +6,7 @@ import pitchboard.intake.form.Proof;
 import pitchboard.intake.written.Problem;
 import pitchboard.intake.written.Transcript;
 import pitchboard.intake.written.Written;
+import pitchboard.measure.Tape;
 
 /** What came of reading a file of local changes: all of them, or everything that is wrong with it. */
 public sealed interface ChangesText {
@@ -37,6 +38,11 @@ public sealed interface ChangesText {
         Proof proof = Proof.begin();
         LocalChanges changes = proof.whole(new ChangesForm(rulebooks), written);
         return proof.problems().isEmpty() ? new Understood(changes) : new NotUnderstood(proof.problems());
+    }
+
+    /** The changes as they would be written, each length in these units. */
+    static Written write(LocalChanges changes, Tape.Units units) {
+        return new ChangesForm(List.of()).write(changes, units);
     }
 
     /** Every line such a file can have, in the order they are written. */

@@ -66,7 +66,7 @@ public sealed interface JobText {
      */
     static String canonical(Notes notes, Optional<LocalChanges> changes) {
         Tape.Units units = notes.brief().tape().units();
-        String local = changes.map(known -> JsonWriter.write(new ChangesForm(List.of()).write(known, units)))
+        String local = changes.map(known -> JsonWriter.write(ChangesText.write(known, units)))
                 .orElse("");
         // Where the changes are kept is no part of what they say.
         Notes anywhere = new Notes(notes.site(), notes.brief(), notes.rulebook(), Optional.empty());

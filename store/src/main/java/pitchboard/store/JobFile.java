@@ -7,7 +7,6 @@ import java.util.function.Function;
 import pitchboard.intake.LocalChanges;
 import pitchboard.intake.Notes;
 import pitchboard.intake.written.Problem;
-import pitchboard.rules.Amendment;
 
 /** What came of opening a job file and the local changes it names. */
 public sealed interface JobFile {
@@ -16,11 +15,7 @@ public sealed interface JobFile {
      *
      * @param changes the local changes; empty when the file names none
      */
-    record Understood(Path file, Notes notes, Optional<Changes> changes) implements JobFile {
-        public List<Amendment> amendments() {
-            return changes.map(named -> named.local().amendments()).orElse(List.of());
-        }
-    }
+    record Understood(Path file, Notes notes, Optional<Changes> changes) implements JobFile {}
 
     /** Local changes, and the file they were read from. */
     record Changes(Path file, LocalChanges local) {}

@@ -6,7 +6,7 @@ import java.util.function.Function;
 import pitchboard.measure.Decimals;
 
 /** A JSON value in the making. Fields stay in the order they were put. */
-sealed interface Json {
+public sealed interface Json {
     void writeTo(StringBuilder out);
 
     default String text() {
@@ -95,13 +95,13 @@ sealed interface Json {
 
         private Fields() {}
 
-        Fields with(String name, Json value) {
+        public Fields with(String name, Json value) {
             names.add(name);
             values.add(value);
             return this;
         }
 
-        Fields says(String name, String value) {
+        public Fields says(String name, String value) {
             return with(name, words(value));
         }
 

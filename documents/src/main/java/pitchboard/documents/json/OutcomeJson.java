@@ -20,7 +20,12 @@ public final class OutcomeJson {
     }
 
     public static String write(Outcome outcome) {
-        return new OutcomeJson(outcome).whole().text();
+        return of(outcome).text();
+    }
+
+    /** To be put into a larger answer. */
+    public static Json of(Outcome outcome) {
+        return new OutcomeJson(outcome).whole();
     }
 
     private Json whole() {
