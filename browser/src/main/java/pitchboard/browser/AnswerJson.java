@@ -31,12 +31,16 @@ final class AnswerJson {
 
     static Json problems(String in, List<Problem> problems) {
         return Json.object()
-                .with("problems", Json.list(problems, problem -> problem(in, problem.at(), problem.field(), words(problem))));
+                .with(
+                        "problems",
+                        Json.list(problems, problem -> problem(in, problem.at(), problem.field(), words(problem))));
     }
 
     static Json refused(List<Composed.Problem> problems) {
         return Json.object()
-                .with("problems", Json.list(problems, problem -> problem("changes", problem.at(), "", problem.words())));
+                .with(
+                        "problems",
+                        Json.list(problems, problem -> problem("changes", problem.at(), "", problem.words())));
     }
 
     private static Json problem(String in, Spot at, String field, String words) {

@@ -46,8 +46,8 @@ record Request(Written job, Optional<Written> changes, Wanted sheets) {
         Optional<Request> request() {
             group.entries().stream()
                     .filter(entry -> !KEYS.contains(entry.key()))
-                    .forEach(stranger -> refuse(
-                            problems, stranger.value(), stranger.key(), "one of " + String.join(", ", KEYS)));
+                    .forEach(stranger ->
+                            refuse(problems, stranger.value(), stranger.key(), "one of " + String.join(", ", KEYS)));
             if (!text("do").equals(Optional.of("solve"))) {
                 refuse(problems, group, "do", "\"solve\"");
             }

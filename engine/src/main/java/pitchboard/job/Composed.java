@@ -40,8 +40,7 @@ public sealed interface Composed {
      * @param printed the book that the notes name, as printed
      */
     static Composed of(Notes notes, Rulebook printed, Optional<LocalChanges> changes) {
-        Amended amended =
-                printed.amended(changes.map(LocalChanges::amendments).orElse(List.of()));
+        Amended amended = printed.amended(changes.map(LocalChanges::amendments).orElse(List.of()));
         if (!amended.problems().isEmpty()) {
             return new Refused(amended.problems().stream()
                     .map(problem -> problem(

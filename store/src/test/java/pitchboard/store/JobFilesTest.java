@@ -144,8 +144,9 @@ final class JobFilesTest {
     void local_changes_are_found_from_where_the_job_is() throws IOException, FileTrouble {
         JobFile.Understood store =
                 (JobFile.Understood) JobFiles.open(Path.of("../examples/sail-store-local.yaml"), BOOKS);
-        assertThat(store.amendments()).extracting(Amendment::rule).contains("rise-at-most", "run-at-least");
-        assertThat(store.changes().orElseThrow().file()).isEqualTo(Path.of("../examples/local/county-changes.yaml"));
+        JobFile.Changes changes = store.changes().orElseThrow();
+        assertThat(changes.local().amendments()).extracting(Amendment::rule).contains("rise-at-most", "run-at-least");
+        assertThat(changes.file()).isEqualTo(Path.of("../examples/local/county-changes.yaml"));
     }
 
     @Test
