@@ -5,17 +5,21 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.openqa.selenium.Dimension;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 
 /** A browser without a window. */
 final class Chromium implements AutoCloseable {
+    private final ChromeDriverService service;
     private final ChromeDriver driver;
 
-    private Chromium(ChromeDriver driver) {
+    private Chromium(ChromeDriverService service, ChromeDriver driver) {
+        this.service = service;
         this.driver = driver;
     }
 
@@ -43,7 +47,7 @@ final class Chromium implements AutoCloseable {
                 .build();
         ChromeDriver driver = new ChromeDriver(service, options);
         driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(5));
-        return new Chromium(driver);
+        return new Chromium(service, driver);
     }
 
     private static Optional<Path> find(String program) {
@@ -51,6 +55,10 @@ final class Chromium implements AutoCloseable {
                 .map(folder -> Path.of(folder, program))
                 .filter(Files::isExecutable)
                 .findFirst();
+    }
+
+    void resize(int width, int height) {
+        driver.manage().window().setSize(new Dimension(width, height));
     }
 
     void open(String address) {
@@ -65,8 +73,23 @@ final class Chromium implements AutoCloseable {
                 given);
     }
 
+    /** Seconds of processor time that the page has taken so far: steadier than the clock on a busy machine. */
+    double processorSeconds() {
+        driver.executeCdpCommand("Performance.enable", Map.of("timeDomain", "threadTicks"));
+        List<?> metrics = (List<?>) driver.executeCdpCommand("Performance.getMetrics", Map.of()).get("metrics");
+        return metrics.stream()
+                .map(metric -> (Map<?, ?>) metric)
+                .filter(metric -> metric.get("name").equals("TaskDuration"))
+                .mapToDouble(metric -> ((Number) metric.get("value")).doubleValue())
+                .sum();
+    }
+
     @Override
     public void close() {
-        driver.quit();
+        try {
+            driver.quit();
+        } finally {
+            service.stop();
+        }
     }
 }
