@@ -92,11 +92,7 @@ final class Solving implements Task {
         }
 
         private List<Sheet> sheets(Outcome.Designed designed) {
-            return sheets.isNone()
-                    ? List.of()
-                    : Pipeline.sheets(designed).stream()
-                            .filter(sheet -> sheets.includes(sheet.id()))
-                            .toList();
+            return sheets.isNone() ? List.of() : Pipeline.sheets(designed, sheets::includes);
         }
     }
 }

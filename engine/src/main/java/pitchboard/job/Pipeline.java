@@ -1,6 +1,7 @@
 package pitchboard.job;
 
 import java.util.List;
+import java.util.function.Predicate;
 import pitchboard.parts.PartMaker;
 import pitchboard.parts.Worksheet;
 import pitchboard.rules.Checker;
@@ -36,12 +37,19 @@ public final class Pipeline {
 
     /** The set of sheets for a stair. */
     public static List<Sheet> sheets(Outcome.Designed designed) {
-        return Draughtsman.draw(new Subject(
-                designed.stair(),
-                designed.parts(),
-                designed.findings(),
-                designed.worksheet(),
-                designed.job().rulebook(),
-                designed.job().fingerprint().text()));
+        return sheets(designed, id -> true);
+    }
+
+    /** Those sheets of the set whose id is wanted; the others are not drawn when that can be spared. */
+    public static List<Sheet> sheets(Outcome.Designed designed, Predicate<String> wanted) {
+        return Draughtsman.draw(
+                new Subject(
+                        designed.stair(),
+                        designed.parts(),
+                        designed.findings(),
+                        designed.worksheet(),
+                        designed.job().rulebook(),
+                        designed.job().fingerprint().text()),
+                wanted);
     }
 }

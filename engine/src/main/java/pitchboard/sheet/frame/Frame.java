@@ -2,6 +2,7 @@ package pitchboard.sheet.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import pitchboard.brief.Paper;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.Mark;
@@ -50,11 +51,19 @@ public final class Frame {
 
     /** Puts the frame round the drafts and numbers them in their order. */
     public List<Sheet> bind(List<Draft> drafts) {
+        return bind(drafts, id -> true);
+    }
+
+    /** Numbers the drafts in their order and puts the frame round those whose id is wanted. */
+    public List<Sheet> bind(List<Draft> drafts, Predicate<String> wanted) {
         List<Sheet> sheets = new ArrayList<>();
-        for (Draft draft : drafts) {
-            List<Mark> marks = new ArrayList<>(border(draft, sheets.size() + 1, drafts.size()));
-            marks.addAll(draft.marks());
-            sheets.add(new Sheet(draft.id(), draft.title(), paper, marks));
+        for (int i = 0; i < drafts.size(); i++) {
+            Draft draft = drafts.get(i);
+            if (wanted.test(draft.id())) {
+                List<Mark> marks = new ArrayList<>(border(draft, i + 1, drafts.size()));
+                marks.addAll(draft.marks());
+                sheets.add(new Sheet(draft.id(), draft.title(), paper, marks));
+            }
         }
         return sheets;
     }
