@@ -1,6 +1,7 @@
 package pitchboard.browser;
 
 import java.util.List;
+import pitchboard.documents.json.ConsideredJson;
 import pitchboard.documents.json.Json;
 import pitchboard.documents.json.OutcomeJson;
 import pitchboard.documents.svg.SvgWriter;
@@ -9,13 +10,14 @@ import pitchboard.intake.written.Spot;
 import pitchboard.job.Composed;
 import pitchboard.job.Outcome;
 import pitchboard.sheet.Sheet;
+import pitchboard.stair.Considered;
 
 /** Answers as JSON: what came of the job with its drawings, or everything that is wrong. */
 final class AnswerJson {
     private AnswerJson() {}
 
     /** The page has the type; drawings do not carry it. */
-    static Json outcome(Outcome outcome, List<Sheet> sheets) {
+    static Json outcome(Outcome outcome, List<Sheet> sheets, List<Considered> dots) {
         SvgWriter svg = new SvgWriter();
         return Json.object()
                 .with("outcome", OutcomeJson.of(outcome))
@@ -26,7 +28,8 @@ final class AnswerJson {
                                 sheet -> Json.object()
                                         .says("id", sheet.id())
                                         .says("title", sheet.title())
-                                        .says("svg", svg.write(sheet))));
+                                        .says("svg", svg.write(sheet))))
+                .with("dots", ConsideredJson.of(outcome, dots));
     }
 
     static Json problems(String in, List<Problem> problems) {

@@ -72,6 +72,16 @@ final class Asked {
         return said.orElse(expected);
     }
 
+    /** {@code "yes"}, or not there at all. */
+    boolean yes(String key) {
+        Optional<Written> said = findShape(key);
+        boolean yes = said.flatMap(Asked::words).equals(Optional.of("yes"));
+        if (said.isPresent() && !yes) {
+            refuse(said.get(), key, "\"yes\", or no such line");
+        }
+        return yes;
+    }
+
     /** {@code "all"}, or the names in a list; none when the line is not there. */
     Selection selection(String key) {
         Optional<Written> said = findShape(key);

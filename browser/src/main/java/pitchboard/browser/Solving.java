@@ -31,13 +31,13 @@ final class Solving implements Task {
 
     @Override
     public List<String> keys() {
-        return List.of("job", "changes", "sheets");
+        return List.of("job", "changes", "sheets", "dots");
     }
 
     @Override
     public Supplier<Json> read(Asked asked) {
-        Request request =
-                new Request(asked.shape("job", "a job"), asked.findShape("changes"), asked.selection("sheets"));
+        Request request = new Request(
+                asked.shape("job", "a job"), asked.findShape("changes"), asked.selection("sheets"), asked.yes("dots"));
         return request::answer;
     }
 
@@ -47,8 +47,9 @@ final class Solving implements Task {
      * @param job what would stand in the job file
      * @param changes what would stand in the file of local changes that the job names
      * @param sheets which sheets are wanted as drawings
+     * @param dots whether every stair that was tried is wanted
      */
-    private record Request(Written job, Optional<Written> changes, Selection sheets) {
+    private record Request(Written job, Optional<Written> changes, Selection sheets, boolean dots) {
         Json answer() {
             return JobText.of(new Transcript.Legible(job), BOOKS)
                     .match(read -> withChanges(read.notes()), unread -> AnswerJson.problems("job", unread.problems()));
@@ -88,7 +89,10 @@ final class Solving implements Task {
 
         private Json solved(Job job) {
             Outcome outcome = Pipeline.solve(job);
-            return AnswerJson.outcome(outcome, outcome.match(this::sheets, none -> List.of()));
+            return AnswerJson.outcome(
+                    outcome,
+                    outcome.match(this::sheets, none -> List.of()),
+                    dots ? Pipeline.considered(job) : List.of());
         }
 
         private List<Sheet> sheets(Outcome.Designed designed) {

@@ -16,8 +16,9 @@ final class AnswersTest {
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             []                              |           | 1 |  1 | expected a group with "do" and what it needs
             {"do": "solve"}                 | job       | 1 |  1 | expected a job
-            {"do": "solve", "job": {}, "a": 1} | a      | 1 | 33 | expected one of do, job, changes, sheets
+            {"do": "solve", "job": {}, "a": 1} | a      | 1 | 33 | expected one of do, job, changes, sheets, dots
             {"do": "solve", "job": {}, "sheets": 1} | sheets | 1 | 38 | expected "all", or a list of the names of sheets
+            {"do": "solve", "job": {}, "dots": "no"} | dots | 1 | 37 | expected "yes", or no such line
             {"do": "solve", "job": {}, "sheets": [[]]} | sheets | 1 | 38 | expected "all", or a list of the names of sheets
             """)
     void says_what_is_wrong_with_a_request(String request, String field, int line, int column, String words) {

@@ -38,4 +38,42 @@ final class SolvingTest {
     void no_sheet_comes_unasked() {
         assertThat(sheets()).isEmpty();
     }
+
+    @Test
+    void every_stair_that_was_tried_comes_when_it_is_asked_for() {
+        String request = Requests.example(EXAMPLE);
+        assertThat(answer(request).get("dots")).isEqualTo(List.of());
+
+        Map<String, Object> answer = answer(request.replaceFirst("\\{", "{\"dots\": \"yes\","));
+        List<Map<?, ?>> dots = dots(answer);
+        Map<?, ?> stair = (Map<?, ?>) ((Map<?, ?>) answer.get("outcome")).get("stair");
+        assertThat(dots)
+                .filteredOn(dot -> (boolean) dot.get("chosen"))
+                .singleElement()
+                .isEqualTo(Map.of(
+                        "risers",
+                        stair.get("risers"),
+                        "run",
+                        stair.get("run"),
+                        "rise",
+                        stair.get("rise"),
+                        "allowed",
+                        true,
+                        "fits",
+                        true,
+                        "comfortable",
+                        true,
+                        "chosen",
+                        true));
+        Map<?, ?> choices = (Map<?, ?>) ((Map<?, ?>) answer.get("outcome")).get("choices");
+        assertThat(dots)
+                .filteredOn(dot -> (boolean) dot.get("allowed") && (boolean) dot.get("fits"))
+                .hasSameSizeAs((List<?>) choices.get("allowed"));
+        assertThat(dots).filteredOn(dot -> !(boolean) dot.get("comfortable")).isNotEmpty();
+    }
+
+    private static List<Map<?, ?>> dots(Map<String, Object> answer) {
+        return ((List<?>) answer.get("dots"))
+                .stream().<Map<?, ?>>map(dot -> (Map<?, ?>) dot).toList();
+    }
 }

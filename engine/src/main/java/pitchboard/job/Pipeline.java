@@ -10,6 +10,7 @@ import pitchboard.sheet.Sheet;
 import pitchboard.sheet.papers.Draughtsman;
 import pitchboard.sheet.papers.Subject;
 import pitchboard.stair.Choices;
+import pitchboard.stair.Considered;
 import pitchboard.stair.Solver;
 import pitchboard.stair.Stair;
 
@@ -23,6 +24,11 @@ public final class Pipeline {
         return choices.chosen()
                 .<Outcome>map(option -> designed(job, choices, option.stair()))
                 .orElseGet(() -> new Outcome.NoStair(job, choices));
+    }
+
+    /** Every stair that is tried for a job, with what rulebook, space and wood say of it in short. */
+    public static List<Considered> considered(Job job) {
+        return Solver.considered(job.site(), job.brief(), new RulebookGate(job.rulebook()));
     }
 
     private static Outcome.Designed designed(Job job, Choices choices, Stair stair) {

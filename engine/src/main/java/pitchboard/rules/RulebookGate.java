@@ -31,6 +31,16 @@ public final class RulebookGate implements Gate {
         return found;
     }
 
+    @Override
+    public boolean admits(Stair candidate) {
+        return shaping.stream().noneMatch(entry -> objects(entry, candidate));
+    }
+
+    private boolean objects(Rulebook.Entry entry, Stair candidate) {
+        return book.findRelease(entry, candidate.brief()).isEmpty()
+                && entry.rule().judge(candidate) instanceof Verdict.Fail;
+    }
+
     private static Objection objection(Rulebook.Entry entry, Verdict.Fail fail) {
         Rule rule = entry.rule();
         return new Objection(

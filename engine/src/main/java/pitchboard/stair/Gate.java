@@ -8,4 +8,9 @@ public interface Gate {
     Gate OPEN = candidate -> List.of();
 
     List<Objection> objections(Stair candidate);
+
+    /** Whether nothing stands against it. */
+    default boolean admits(Stair candidate) {
+        return objections(candidate).isEmpty();
+    }
 }

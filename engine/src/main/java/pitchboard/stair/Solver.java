@@ -32,6 +32,18 @@ public final class Solver {
         return new Solver(site, brief, code).solve();
     }
 
+    /**
+     * Every stair that is tried, by growing number of risers: also those that nobody would want.
+     *
+     * @param code what the rulebook says of a candidate
+     */
+    public static List<Considered> considered(Site site, Brief brief, Gate code) {
+        Gate wood = new Buildable();
+        return Candidates.of(site, brief)
+                .map(stair -> new Considered(stair, code.admits(stair), wood.admits(stair)))
+                .toList();
+    }
+
     private Choices solve() {
         List<Option> all = Candidates.of(site, brief).map(this::judged).toList();
         Ranking ranking = new Ranking(brief.wishes());
