@@ -14,7 +14,7 @@ import pitchboard.rules.books.Books;
 
 /** Every stair that is tried, against the choices that come of it, on random jobs. */
 final class ConsideredLawsTest {
-    private static final Samples<Asked> JOBS = Samples.jobs(40);
+    private static final Samples<Asked> JOBS = Samples.jobs(15);
     private static final Gate CODE = new RulebookGate(Books.all().get(0));
     private static final Gate WOOD = new Buildable();
 
