@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSName;
@@ -67,16 +68,39 @@ final class PapersReadBackTest {
         }
     }
 
-    /** Rise 105 3/4 in / 14 and run 10 in: the legs of the pitch board, worked by hand; hypotenuse by Pythagoras. */
+    /**
+     * Rise 105 3/4 in / 14 and run 10 in, worked by hand; the slope by Pythagoras. The slope lies level over two pages
+     * that share 14 mm, so the two pieces of a line at an angle share 14 mm over the cosine of that angle.
+     */
     @Test
     void the_pitch_board_is_true_to_a_tenth_of_a_millimetre() throws IOException {
+        double rise = 105.75 / 14 * INCH;
+        double run = 10 * INCH;
+        double slope = Math.hypot(rise, run);
+        double shared = 14;
         try (PDDocument document = papers("boathouse-loft", "letter")) {
-            double rise = 105.75 / 14 * INCH;
-            List<Double> lengths = new ArrayList<>();
-            lengths.addAll(Lengths.heavy(document.getPage(7)));
-            lengths.addAll(Lengths.heavy(document.getPage(8)));
-            assertThat(lengths).anySatisfy(length -> assertThat(length).isCloseTo(rise, within(0.1)));
+            List<Double> left = Lengths.heavy(document.getPage(7));
+            List<Double> right = Lengths.heavy(document.getPage(8));
+            assertThat(both(left, right)).anySatisfy(length -> isTrue(length, rise));
+            assertThat(sums(left, right))
+                    .anySatisfy(length -> isTrue(length - shared, slope))
+                    .anySatisfy(length -> isTrue(length - shared * slope / run, run));
         }
+    }
+
+    private static void isTrue(double measured, double length) {
+        assertThat(measured).isCloseTo(length, within(0.1));
+    }
+
+    private static List<Double> both(List<Double> left, List<Double> right) {
+        return Stream.concat(left.stream(), right.stream()).toList();
+    }
+
+    /** Every piece on one page with every piece on the other. */
+    private static List<Double> sums(List<Double> left, List<Double> right) {
+        return left.stream()
+                .flatMap(piece -> right.stream().map(other -> piece + other))
+                .toList();
     }
 
     /** First cut: rise less tread less sole board, 105 3/4 / 14 - 1 1/2 - 1 1/2 in, worked by hand. */
@@ -84,8 +108,7 @@ final class PapersReadBackTest {
     void the_first_cut_of_the_foot_pattern_is_true_to_a_tenth_of_a_millimetre() throws IOException {
         try (PDDocument document = papers("boathouse-loft", "letter")) {
             double firstCut = (105.75 / 14 - 3) * INCH;
-            assertThat(Lengths.heavy(document.getPage(9)))
-                    .anySatisfy(length -> assertThat(length).isCloseTo(firstCut, within(0.1)));
+            assertThat(Lengths.heavy(document.getPage(9))).anySatisfy(length -> isTrue(length, firstCut));
         }
     }
 

@@ -88,7 +88,8 @@ public final class SheetInspection {
 
     private List<String> crossed(List<Pen> pens) {
         List<String> found = new ArrayList<>();
-        for (Mark mark : sheet.marks()) {
+        for (Mark mark :
+                sheet.marks().stream().flatMap(SheetInspection::strokes).toList()) {
             List<Spot> path = path(mark, pens);
             for (int i = 1; i < path.size(); i++) {
                 Spot from = path.get(i - 1);
@@ -99,6 +100,10 @@ public final class SheetInspection {
             }
         }
         return found;
+    }
+
+    private static Stream<Mark> strokes(Mark mark) {
+        return mark instanceof Mark.Dimension dimension ? dimension.strokes().stream() : Stream.of(mark);
     }
 
     private static List<Spot> path(Mark mark, List<Pen> pens) {

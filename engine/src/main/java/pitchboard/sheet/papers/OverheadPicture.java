@@ -52,6 +52,8 @@ record OverheadPicture(Subject subject, View view) {
                 stair().site().overheads().forEach(overhead -> draw(draft, overhead));
                 new Dimensions(draft.pencil(), subject::size)
                         .plumb(view.at(tightest.at()).x(), view.plumb(tightest.at()), view.plumb(underside(tightest)));
+                // Names come last, so that they find a place clear of the headroom's dimension.
+                stair().site().overheads().forEach(overhead -> name(draft, overhead));
             } else {
                 write(draft, tightest);
             }
@@ -74,16 +76,26 @@ record OverheadPicture(Subject subject, View view) {
 
     private void draw(Draft draft, Overhead overhead) {
         Pencil pencil = draft.pencil();
-        Point far = farEdge(overhead);
-        Spot left = view.at(far);
-        Spot right = view.at(stair().headerFace().minus(overhead.from()), far.y());
+        Spot left = view.at(farEdge(overhead));
+        Spot right = nearEdge(overhead);
         pencil.line(Pen.OUTLINE, left, right, right.shifted(0, -5));
         pencil.line(Pen.GHOST, right.shifted(0, -5), left.shifted(0, -5));
+    }
+
+    private void name(Draft draft, Overhead overhead) {
+        Pencil pencil = draft.pencil();
+        Spot left = view.at(farEdge(overhead));
+        Spot right = nearEdge(overhead);
         TypeLine name = Typesetter.line(overhead.name(), Lettering.NOTE);
         draft.add(draft.firstFree(List.of(
                 name.at(pencil.of(), left.shifted(1, -1.5), 0, Align.LEFT),
                 name.at(pencil.of(), left.shifted(1, 3.5), 0, Align.LEFT),
                 name.at(pencil.of(), right.shifted(2, -1.5), 0, Align.LEFT))));
+    }
+
+    private Spot nearEdge(Overhead overhead) {
+        return view.at(
+                stair().headerFace().minus(overhead.from()), farEdge(overhead).y());
     }
 
     /** The edge away from the head; what goes on past the foot is broken off. */

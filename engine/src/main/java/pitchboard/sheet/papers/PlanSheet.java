@@ -225,8 +225,9 @@ final class PlanSheet {
                 List.of(top.shifted(9, -8), top.shifted(14, -11)),
                 side("climber's left", stair.site().leftSide()));
         Spot bottom = view.at(stair.run().times(stair.treads()).dividedBy(2), Length.ZERO);
+        double belowWall = view.onPaper(WALL_SHOWN) + Lettering.NOTE.capHeight() + 1.2;
         pencil.text(
-                bottom.shifted(0, view.onPaper(BESIDE) - 1),
+                bottom.shifted(0, Math.max(view.onPaper(BESIDE) - 1, belowWall)),
                 side("climber's right", stair.site().rightSide()),
                 Lettering.NOTE,
                 Align.CENTRE);
