@@ -8,6 +8,7 @@ import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
 import pitchboard.intake.Notes;
 import pitchboard.intake.written.JsonWriter;
+import pitchboard.intake.written.Transcript;
 import pitchboard.intake.written.Written;
 import pitchboard.intake.written.YamlWriter;
 
@@ -40,6 +41,11 @@ public final class JobFiles {
                 read -> new JobFile.Understood(
                         file, notes, Optional.of(new JobFile.Changes(changesFile, read.changes()))),
                 unread -> new JobFile.NotUnderstood(changesFile, unread.problems()));
+    }
+
+    /** Reads the text of a job file, or of a file of local changes, for its shape: JSON or YAML. */
+    public static Transcript transcript(String text) {
+        return WrittenFile.read(text);
     }
 
     /**

@@ -40,6 +40,14 @@ final class WrittenFile {
         return isJson(file) ? JsonReader.read(text) : YamlReader.read(text);
     }
 
+    /** Without a file's name to tell: a text that begins with a brace is JSON, any other YAML. */
+    static Transcript read(String text) {
+        if (text.isBlank()) {
+            return illegible(Spot.START, "something in the file: it is empty");
+        }
+        return text.stripLeading().startsWith("{") ? JsonReader.read(text) : YamlReader.read(text);
+    }
+
     private static boolean isJson(Path file) {
         return file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
     }
