@@ -18,7 +18,7 @@ final class BuildTest {
     /** The libraries each module may see, by the beginning of their package names; the engine may see none. */
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "documents", List.of("org.apache.pdfbox.", "org.apache.fontbox."),
-            "store", List.of("org.snakeyaml.engine."),
+            "store", List.of("org.snakeyaml.engine.", "org.sqlite."),
             "cli", List.of("picocli."));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

@@ -27,6 +27,12 @@ public final class AtomicWrite {
         void writeTo(OutputStream out) throws IOException;
     }
 
+    /** Somebody else who writes the file, by its name. */
+    public interface Filling {
+        /** @param beside an empty file that is there already */
+        void fill(Path beside) throws IOException, FileTrouble;
+    }
+
     /** Writes something that can be made again, over a file that is there already. */
     public static void made(Path file, Content content) throws FileTrouble {
         write(file, content, true, false);
@@ -51,6 +57,19 @@ public final class AtomicWrite {
         write(file, bytes(text), false, true);
     }
 
+    /** The same, filled by somebody who needs a name to write to. */
+    public static void newFile(Path file, Filling filling) throws FileTrouble {
+        place(
+                file,
+                beside -> {
+                    filling.fill(beside);
+                    try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
+                        channel.force(true);
+                    }
+                },
+                false);
+    }
+
     /** Makes a folder, and those around it, unless it is there already. */
     public static void folder(Path folder) throws FileTrouble {
         try {
@@ -63,6 +82,10 @@ public final class AtomicWrite {
     }
 
     private static void write(Path file, Content content, boolean over, boolean toDisk) throws FileTrouble {
+        place(file, beside -> fill(beside, content, toDisk), over);
+    }
+
+    private static void place(Path file, Filling filling, boolean over) throws FileTrouble {
         if (Files.isDirectory(file)) {
             throw new FileTrouble(file, "a folder of this name is in the way");
         }
@@ -73,7 +96,7 @@ public final class AtomicWrite {
             Path place = Files.isSymbolicLink(file) ? file.toRealPath() : file;
             Path beside = beside(place.toAbsolutePath());
             try {
-                fill(beside, content, toDisk);
+                filling.fill(beside);
                 move(beside, place);
             } finally {
                 Files.deleteIfExists(beside);

@@ -2,15 +2,10 @@ package pitchboard.store;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
 import pitchboard.intake.Notes;
-import pitchboard.intake.written.JsonWriter;
-import pitchboard.intake.written.Transcript;
-import pitchboard.intake.written.Written;
-import pitchboard.intake.written.YamlWriter;
 
 /** Job files and files of local changes on disk. */
 public final class JobFiles {
@@ -43,11 +38,6 @@ public final class JobFiles {
                 unread -> new JobFile.NotUnderstood(changesFile, unread.problems()));
     }
 
-    /** Reads the text of a job file, or of a file of local changes, for its shape: JSON or YAML. */
-    public static Transcript transcript(String text) {
-        return WrittenFile.read(text);
-    }
-
     /**
      * Opens a file of local changes.
      *
@@ -64,8 +54,6 @@ public final class JobFiles {
      * @throws FileTrouble when it cannot be written; whatever stood there before still does
      */
     public static void save(Path file, Notes notes) throws FileTrouble {
-        Written.Group written = JobText.write(notes);
-        boolean json = file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
-        AtomicWrite.text(file, json ? JsonWriter.write(written) : YamlWriter.write(written));
+        AtomicWrite.text(file, Notation.of(file).write(JobText.write(notes)));
     }
 }

@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import pitchboard.intake.written.JsonReader;
 import pitchboard.intake.written.Problem;
 import pitchboard.intake.written.Spot;
 import pitchboard.intake.written.Transcript;
@@ -34,22 +33,7 @@ final class WrittenFile {
         } catch (CharacterCodingException bad) {
             return notUtf8(bytes);
         }
-        if (text.isBlank()) {
-            return illegible(Spot.START, "something in the file: it is empty");
-        }
-        return isJson(file) ? JsonReader.read(text) : YamlReader.read(text);
-    }
-
-    /** Without a file's name to tell: a text that begins with a brace is JSON, any other YAML. */
-    static Transcript read(String text) {
-        if (text.isBlank()) {
-            return illegible(Spot.START, "something in the file: it is empty");
-        }
-        return text.stripLeading().startsWith("{") ? JsonReader.read(text) : YamlReader.read(text);
-    }
-
-    private static boolean isJson(Path file) {
-        return file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+        return Notation.of(file).read(text);
     }
 
     /** At most one byte more than is taken, however large the file is or claims to be. */
