@@ -1,9 +1,9 @@
 package pitchboard.web;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.logging.Level;
@@ -12,31 +12,38 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import pitchboard.web.api.Demo;
-import pitchboard.web.jobs.Jobs;
-import pitchboard.web.jobs.MemoryJobs;
-import pitchboard.web.jobs.NotKept;
+import pitchboard.store.FileTrouble;
 
 /** The program's entry for the page. */
 @Command(
         name = "pitchboard open",
-        description = "Opens the page: every job, worked out while you type. It runs on this computer alone until you"
-                + " share it.",
-        mixinStandardHelpOptions = true)
+        description = "Opens the page in the browser: every job, worked out while you type. It runs on this computer"
+                + " alone until you share it.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class)
 public final class Main implements Callable<Integer> {
+    private static final int NOT_UNDERSTOOD = 2;
     private static final int NO_ACCESS = 3;
 
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--port", paramLabel = "N", description = "the port; the next free one when it is taken")
-    private int port = Ports.USUAL;
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "4680",
+            description = "the port (${DEFAULT-VALUE}); when it is taken, the next that is free")
+    private int port;
 
-    @Option(names = "--data", paramLabel = "FOLDER", description = "where the jobs are kept; else where programs of this system keep theirs")
-    private Optional<Path> data = Optional.empty();
+    @Option(
+            names = "--data",
+            paramLabel = "FOLDER",
+            description = "where the jobs are kept; when left out, where this system keeps such things")
+    private Path data;
 
-    @Option(names = "--share", description = "lets paired devices on this network in")
+    @Option(names = "--share", description = "lets phones and computers on this network in, once they are paired")
     private boolean share;
 
     @Option(names = "--no-browser", description = "opens no browser")
@@ -46,26 +53,58 @@ public final class Main implements Callable<Integer> {
     private boolean trial;
 
     public static void main(String[] arguments) {
+        // What the libraries say is of use only when it is a warning.
         Logger.getLogger("").setLevel(Level.WARNING);
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-        System.exit(new CommandLine(new Main()).setOut(out).execute(arguments));
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(out, err, arguments));
+    }
+
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        return new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setParameterExceptionHandler((trouble, args) -> notUnderstood(trouble))
+                .setExecutionExceptionHandler((trouble, line, parsed) -> noAccess(line, trouble))
+                .execute(arguments);
+    }
+
+    private static int notUnderstood(ParameterException trouble) {
+        CommandLine line = trouble.getCommandLine();
+        line.getErr().println(trouble.getMessage());
+        line.getErr().println("See: ./pitchboard open --help");
+        return NOT_UNDERSTOOD;
+    }
+
+    private static int noAccess(CommandLine line, Exception trouble) throws Exception {
+        if (trouble instanceof FileTrouble) {
+            line.getErr().println(trouble.getMessage());
+            return NO_ACCESS;
+        }
+        throw trouble;
     }
 
     @Override
-    public Integer call() throws NotKept, InterruptedException {
-        PrintWriter out = spec.commandLine().getOut();
-        Jobs jobs = new MemoryJobs();
-        if (jobs.count() == 0) {
-            jobs.createFrom(Demo.text(), Demo.draft(), "this computer", "the example");
+    public Integer call() throws FileTrouble, IOException, InterruptedException {
+        Settings settings = Settings.of(trial ? 0 : Ports.firstFree(port), data == null ? DataFolder.usual() : data);
+        Server server = Server.start(share ? settings.shared() : settings);
+        Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
+        if (trial) {
+            Trial.ask(server);
+            return 0;
         }
-        Server server = Server.start(Ports.firstFree(port), jobs);
-        Runtime.getRuntime().addShutdownHook(new Thread(server::close));
-        out.println("Pitchboard is open at " + server.address());
-        out.println("Jobs are kept in " + data.orElseGet(DataFolder::usual) + ". Stop it with Ctrl+C.");
+        Greeting.say(spec.commandLine().getOut(), server, settings);
         if (!noBrowser) {
             Browsing.open(server.address());
         }
         new CountDownLatch(1).await();
         return 0;
+    }
+
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"pitchboard " + Main.class.getPackage().getImplementationVersion()};
+        }
     }
 }

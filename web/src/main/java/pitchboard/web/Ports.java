@@ -7,9 +7,6 @@ import java.net.ServerSocket;
 
 /** Where the server can be reached. */
 final class Ports {
-    /** Not assigned to anything else. */
-    static final int USUAL = 4680;
-
     private static final int TRIES = 50;
 
     private Ports() {}

@@ -4,6 +4,11 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import java.util.Optional;
+import pitchboard.store.AtomicWrite;
+import pitchboard.store.FileTrouble;
+import pitchboard.store.library.JobLibrary;
+import pitchboard.web.api.BackupRoutes;
+import pitchboard.web.api.Demo;
 import pitchboard.web.api.JobRoutes;
 import pitchboard.web.api.LiveRoutes;
 import pitchboard.web.api.PaperRoutes;
@@ -14,27 +19,31 @@ import pitchboard.web.files.FileRoutes;
 import pitchboard.web.files.PageFiles;
 import pitchboard.web.guarding.Allowance;
 import pitchboard.web.guarding.Door;
-import pitchboard.web.jobs.Jobs;
 import pitchboard.web.live.Live;
 
 /** The server, put together from its parts. */
 public final class Server implements AutoCloseable {
     private final Javalin javalin;
     private final Live live;
+    private final JobLibrary library;
 
-    private Server(Javalin javalin, Live live) {
+    private Server(Javalin javalin, Live live, JobLibrary library) {
         this.javalin = javalin;
         this.live = live;
+        this.library = library;
     }
 
     /**
-     * Starts a server.
+     * Opens the library, with an example in it when it is new, and starts to answer.
      *
-     * @param port 0 for any that is free
+     * @throws FileTrouble when the folder of the data cannot be used
      */
-    public static Server start(int port, Jobs jobs) {
+    public static Server start(Settings settings) throws FileTrouble {
+        AtomicWrite.folder(settings.data());
+        JobLibrary library = JobLibrary.open(settings.library(), settings.clock());
+        Demo.putIntoEmpty(library);
         Live live = new Live();
-        Shelf shelf = new Shelf(jobs, live);
+        Shelf shelf = new Shelf(library, live, settings.mostJobs());
         Door door = new Door(
                 new Allowance(10_000, 5_000, System::nanoTime),
                 new Allowance(300, 60, System::nanoTime),
@@ -42,10 +51,10 @@ public final class Server implements AutoCloseable {
         Javalin javalin = Javalin.create(config -> {
             quiet(config);
             config.jetty.host = "127.0.0.1";
-            config.jetty.port = port;
-            routes(config.routes, door, shelf);
+            config.jetty.port = settings.port();
+            routes(config.routes, settings, door, shelf);
         });
-        return new Server(javalin.start(), live);
+        return new Server(javalin.start(), live, library);
     }
 
     private static void quiet(JavalinConfig config) {
@@ -54,7 +63,7 @@ public final class Server implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
     }
 
-    private static void routes(RoutesConfig routes, Door door, Shelf shelf) {
+    private static void routes(RoutesConfig routes, Settings settings, Door door, Shelf shelf) {
         routes.before(door::check);
         new FileRoutes(new PageFiles()).add(routes);
         new JobRoutes(shelf).add(routes);
@@ -62,6 +71,7 @@ public final class Server implements AutoCloseable {
         new TickRoutes(shelf).add(routes);
         new PaperRoutes(shelf).add(routes);
         new LiveRoutes(shelf).add(routes);
+        new BackupRoutes(shelf, settings.backups(), settings.clock()).add(routes);
         Faults.add(routes);
     }
 
@@ -77,5 +87,6 @@ public final class Server implements AutoCloseable {
     public void close() {
         live.close();
         javalin.stop();
+        library.close();
     }
 }

@@ -1,17 +1,16 @@
 package pitchboard.web.api;
 
 import pitchboard.documents.json.Json;
-import pitchboard.web.jobs.Draft;
-import pitchboard.web.jobs.Kept;
-import pitchboard.web.jobs.Listed;
-import pitchboard.web.jobs.Past;
+import pitchboard.store.library.Job;
+import pitchboard.store.library.Version;
+import pitchboard.web.wire.Refusal;
 import pitchboard.web.wire.Reply;
 
 /** Jobs as the page gets them. */
 public final class JobJson {
     private JobJson() {}
 
-    static Json line(Listed job) {
+    static Json line(Job.Line job) {
         return Json.object()
                 .says("id", job.id())
                 .says("name", job.name())
@@ -21,34 +20,40 @@ public final class JobJson {
                 .with("archived", Json.truth(job.archived()));
     }
 
-    static Json line(Past version) {
+    static Json line(Version.Line version) {
         return Json.object()
-                .with("version", Json.number(version.version()))
+                .with("version", Json.number(version.number()))
                 .says("saved", version.saved().toString())
-                .says("device", version.device())
-                .says("note", version.note());
+                .says("device", version.by().device())
+                .says("note", version.by().note());
+    }
+
+    static Json number(Version version) {
+        return Json.object().with("version", Json.number(version.number()));
     }
 
     /** A whole version; without the line {@code changes} when the job has no local changes. */
-    static Json whole(Kept job) {
+    static Json whole(Job job) throws Refusal {
+        Version version = job.version();
         Json.Fields fields = Json.object()
                 .says("id", job.id())
-                .with("version", Json.number(job.version()))
-                .says("saved", job.saved().toString())
+                .with("version", Json.number(version.number()))
+                .says("saved", version.saved().toString())
                 .with("archived", Json.truth(job.archived()));
-        return draft(fields, job.draft());
-    }
-
-    static Json.Fields draft(Json.Fields fields, Draft draft) {
-        fields.with("job", Reply.written(draft.job()));
-        draft.changes().ifPresent(changes -> fields.with("changes", Reply.written(changes)));
-        return fields;
+        return text(fields, WrittenDraft.of(version.draft()));
     }
 
     /** What somebody who is behind needs to put both together. */
-    static Json behind(Kept newest, Kept base) {
-        Json.Fields fields = Json.object().with("version", Json.number(newest.version()));
-        return draft(fields, newest.draft())
-                .with("base", Reply.written(base.draft().job()));
+    static Json behind(Version newest, Version base) throws Refusal {
+        Json.Fields fields = Json.object().with("version", Json.number(newest.number()));
+        return text(fields, WrittenDraft.of(newest.draft()))
+                .with("base", Reply.written(WrittenDraft.of(base.draft()).job()));
+    }
+
+    /** The job and its local changes. */
+    public static Json.Fields text(Json.Fields fields, WrittenDraft draft) {
+        fields.with("job", Reply.written(draft.job()));
+        draft.changes().ifPresent(changes -> fields.with("changes", Reply.written(changes)));
+        return fields;
     }
 }

@@ -7,17 +7,19 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import pitchboard.app.Papers;
 import pitchboard.app.WrittenJob;
 import pitchboard.documents.svg.SvgFonts;
 import pitchboard.documents.svg.SvgWriter;
-import pitchboard.intake.written.YamlWriter;
 import pitchboard.job.Outcome;
 import pitchboard.job.Pipeline;
 import pitchboard.sheet.Sheet;
-import pitchboard.web.jobs.Kept;
-import pitchboard.web.jobs.NotKept;
+import pitchboard.store.FileTrouble;
+import pitchboard.store.Notation;
+import pitchboard.store.library.Draft;
+import pitchboard.store.library.Job;
+import pitchboard.store.library.Wording;
 import pitchboard.web.wire.Ask;
 import pitchboard.web.wire.Attachment;
 import pitchboard.web.wire.Refusal;
@@ -48,22 +50,23 @@ public final class PaperRoutes {
         return sheets.stream().filter(sheet -> sheet.id().equals(id)).toList();
     }
 
-    private void papers(Context context, Function<List<Sheet>, List<Sheet>> wanted, String which)
-            throws Refusal, NotKept, IOException {
-        Kept job = shelf.newest(context);
-        Outcome.Designed designed = designed(job);
+    private void papers(Context context, UnaryOperator<List<Sheet>> wanted, String which)
+            throws Refusal, FileTrouble, IOException {
+        Draft draft = shelf.newest(context).version().draft();
+        Outcome.Designed designed = designed(draft);
         List<Sheet> sheets = wanted.apply(Pipeline.sheets(designed));
         if (sheets.isEmpty()) {
             throw Refusal.missing("sheet of this job");
         }
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         Papers.pdf(designed, sheets, pdf);
-        Attachment.name(context, "inline", job.draft().line("job") + which, ".pdf");
+        Attachment.name(context, "inline", draft.name() + which, ".pdf");
         context.contentType("application/pdf").result(pdf.toByteArray());
     }
 
-    private static Outcome.Designed designed(Kept job) throws Refusal {
-        WrittenJob read = WrittenJob.read(job.draft().job(), job.draft().changes());
+    private static Outcome.Designed designed(Draft draft) throws Refusal {
+        WrittenDraft written = WrittenDraft.of(draft);
+        WrittenJob read = WrittenJob.read(written.job(), written.changes());
         if (read instanceof WrittenJob.NotUnderstood unread) {
             throw new Refusal(NOT_UNDERSTOOD, Ask.reasons(unread.problems()));
         }
@@ -74,21 +77,21 @@ public final class PaperRoutes {
         throw new Refusal(NO_STAIR, "no stair fits this job yet, so there is nothing to draw");
     }
 
-    private void picture(Context context) throws Refusal, NotKept {
-        List<Sheet> sheets = only(Pipeline.sheets(designed(shelf.newest(context))), PICTURE);
+    private void picture(Context context) throws Refusal, FileTrouble {
+        Draft draft = shelf.newest(context).version().draft();
+        List<Sheet> sheets = only(Pipeline.sheets(designed(draft)), PICTURE);
         String svg = new SvgWriter(SvgFonts.embeddedFor(sheets)).write(sheets.get(0));
         context.contentType("image/svg+xml").result(svg);
     }
 
-    private void file(Context context) throws Refusal, NotKept {
+    private void file(Context context) throws Refusal, FileTrouble {
         Optional<String> wanted = Optional.ofNullable(context.queryParam("version"));
-        Kept job = wanted.isPresent() ? shelf.version(context, wanted.get()) : shelf.newest(context);
-        String text = shelf.jobs()
-                .findText(job.id(), job.version())
-                .orElseGet(() -> YamlWriter.write(job.draft().job()));
-        boolean json = text.stripLeading().startsWith("{");
-        Attachment.name(context, "attachment", job.draft().line("job"), json ? ".json" : ".yaml");
+        Job job = wanted.isPresent() ? shelf.version(context, wanted.get()) : shelf.newest(context);
+        Draft draft = job.version().draft();
+        Wording file = WrittenDraft.file(draft);
+        boolean json = file.notation() == Notation.JSON;
+        Attachment.name(context, "attachment", draft.name(), json ? ".json" : ".yaml");
         context.contentType((json ? "application/json" : "application/yaml") + "; charset=utf-8")
-                .result(text.getBytes(StandardCharsets.UTF_8));
+                .result(file.text().getBytes(StandardCharsets.UTF_8));
     }
 }

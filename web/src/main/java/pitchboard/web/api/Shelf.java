@@ -2,32 +2,38 @@ package pitchboard.web.api;
 
 import io.javalin.http.Context;
 import java.util.Optional;
+import pitchboard.store.FileTrouble;
+import pitchboard.store.library.By;
+import pitchboard.store.library.Draft;
+import pitchboard.store.library.Job;
+import pitchboard.store.library.JobLibrary;
+import pitchboard.store.library.Saving;
+import pitchboard.store.library.Version;
 import pitchboard.web.guarding.Caller;
-import pitchboard.web.jobs.Draft;
-import pitchboard.web.jobs.Jobs;
-import pitchboard.web.jobs.Kept;
-import pitchboard.web.jobs.NotKept;
-import pitchboard.web.jobs.Saving;
 import pitchboard.web.live.Live;
 import pitchboard.web.wire.Refusal;
 
 /** The jobs, as requests name them; whatever is kept here is told to everybody who listens. */
 public final class Shelf {
-    /** More than a crew builds in a lifetime. */
-    public static final int MOST_JOBS = 10_000;
-
     private static final int FULL = 507;
 
-    private final Jobs jobs;
+    private final JobLibrary library;
     private final Live live;
+    private final int mostJobs;
 
-    public Shelf(Jobs jobs, Live live) {
-        this.jobs = jobs;
+    /**
+     * A shelf.
+     *
+     * @param mostJobs no more are taken in
+     */
+    public Shelf(JobLibrary library, Live live, int mostJobs) {
+        this.library = library;
         this.live = live;
+        this.mostJobs = mostJobs;
     }
 
-    Jobs jobs() {
-        return jobs;
+    JobLibrary library() {
+        return library;
     }
 
     Live live() {
@@ -42,40 +48,51 @@ public final class Shelf {
         return context.pathParam("id");
     }
 
-    /** The newest version of the job that the path names. */
-    Kept newest(Context context) throws Refusal, NotKept {
-        return jobs.find(id(context)).orElseThrow(Shelf::noJob);
+    static By by(Context context, String note) {
+        return new By(Caller.of(context).name(), note);
     }
 
-    /** One version of the job that the path names. */
-    Kept version(Context context, String number) throws Refusal, NotKept {
-        Optional<Kept> found =
-                number.matches("[1-9][0-9]{0,8}") ? jobs.find(id(context), Integer.parseInt(number)) : Optional.empty();
+    /** The job that the path names, in its newest version. */
+    public Job newest(Context context) throws Refusal, FileTrouble {
+        return library.findNewest(id(context)).orElseThrow(Shelf::noJob);
+    }
+
+    /** The job that the path names, in one of its versions. */
+    Job version(Context context, String number) throws Refusal, FileTrouble {
+        Optional<Job> found = number.matches("[1-9][0-9]{0,8}")
+                ? library.findVersion(id(context), Integer.parseInt(number))
+                : Optional.empty();
         return found.orElseThrow(() -> Refusal.missing("version of a job"));
     }
 
-    /** Takes in a new job; with the text that it was read from, when there was one. */
-    Kept add(Context context, Optional<String> text, Draft draft, String note) throws Refusal, NotKept {
-        if (jobs.count() >= MOST_JOBS) {
-            throw new Refusal(FULL, "there are " + MOST_JOBS + " jobs already, and no more are kept in one place");
+    /** Refuses when there is no room for one more. */
+    void requireRoom() throws Refusal, FileTrouble {
+        if (library.count() >= mostJobs) {
+            throw new Refusal(FULL, "there are " + mostJobs + " jobs already, and no more are kept in one place");
         }
-        String device = Caller.of(context).name();
-        Kept kept = text.isPresent()
-                ? jobs.createFrom(text.get(), draft, device, note)
-                : jobs.create(draft, device, note);
-        live.listed();
-        return kept;
     }
 
-    /** Keeps a new version of the job that the path names. */
-    Saving save(Context context, int base, Draft draft, String note) throws Refusal, NotKept {
-        String device = Caller.of(context).name();
-        Saving saving = jobs.save(id(context), base, draft, device, note)
-                .orElseThrow(() -> Refusal.missing("job, or no such version of it to begin from"));
-        if (saving instanceof Saving.Done done && done.fresh()) {
-            live.saved(id(context), done.version(), device);
+    /** Takes in a new job. */
+    Job add(Context context, Draft draft, String note) throws Refusal, FileTrouble {
+        requireRoom();
+        Job job = library.create(draft, by(context, note));
+        live.listed();
+        return job;
+    }
+
+    /** Tells everybody when there is a new version, and gives the newest; empty when somebody else was quicker. */
+    Optional<Version> kept(Context context, Saving saving) throws Refusal {
+        if (saving instanceof Saving.Saved saved) {
+            live.saved(id(context), saved.version().number(), Caller.of(context).name());
             live.listed();
         }
-        return saving;
+        if (saving instanceof Saving.Unknown) {
+            throw Refusal.missing("job, or no such version of it");
+        }
+        return saving.match(
+                saved -> Optional.of(saved.version()),
+                unchanged -> Optional.of(unchanged.version()),
+                conflict -> Optional.empty(),
+                unknown -> Optional.empty());
     }
 }

@@ -5,18 +5,15 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.List;
 import pitchboard.documents.json.Json;
-import pitchboard.web.jobs.Kept;
-import pitchboard.web.jobs.NotKept;
-import pitchboard.web.jobs.Past;
-import pitchboard.web.jobs.Saving;
+import pitchboard.store.FileTrouble;
+import pitchboard.store.library.Saving;
+import pitchboard.store.library.Version;
 import pitchboard.web.wire.Ask;
 import pitchboard.web.wire.Refusal;
 import pitchboard.web.wire.Reply;
 
 /** The versions of a job, and going back to one. */
 public final class VersionRoutes {
-    private static final int CONFLICT = 409;
-
     private final Shelf shelf;
 
     public VersionRoutes(Shelf shelf) {
@@ -31,8 +28,8 @@ public final class VersionRoutes {
         routes.post("/api/jobs/{id}/restore", this::restore);
     }
 
-    private void list(Context context) throws Refusal, NotKept {
-        List<Past> versions = shelf.jobs().versions(Shelf.id(context));
+    private void list(Context context) throws Refusal, FileTrouble {
+        List<Version.Line> versions = shelf.library().versions(Shelf.id(context));
         if (versions.isEmpty()) {
             throw Shelf.noJob();
         }
@@ -40,15 +37,10 @@ public final class VersionRoutes {
     }
 
     /** Makes a new version like an old one: nothing that was saved is ever lost. */
-    private void restore(Context context) throws Refusal, NotKept, IOException {
+    private void restore(Context context) throws Refusal, FileTrouble, IOException {
         int number = Ask.of(context).count("version");
-        Kept old = shelf.version(context, Integer.toString(number));
-        Kept newest = shelf.newest(context);
-        Saving saving = shelf.save(context, newest.version(), old.draft(), "as it was in version " + number);
-        if (saving instanceof Saving.Done done) {
-            Reply.send(context, JobRoutes.version(done.version()));
-        } else {
-            throw new Refusal(CONFLICT, "somebody saved this job at the same moment; look at it and try again");
-        }
+        Saving saving = shelf.library()
+                .restore(Shelf.id(context), number, Shelf.by(context, "as it was in version " + number));
+        Reply.send(context, JobJson.number(shelf.kept(context, saving).orElseThrow()));
     }
 }
