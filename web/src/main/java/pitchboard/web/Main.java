@@ -86,8 +86,8 @@ public final class Main implements Callable<Integer> {
 
     @Override
     public Integer call() throws FileTrouble, IOException, InterruptedException {
-        Settings settings = Settings.of(trial ? 0 : Ports.firstFree(port), data == null ? DataFolder.usual() : data);
-        Server server = Server.start(share ? settings.shared() : settings);
+        Settings settings = settings();
+        Server server = Server.start(settings);
         Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
         if (trial) {
             Trial.ask(server);
@@ -99,6 +99,15 @@ public final class Main implements Callable<Integer> {
         }
         new CountDownLatch(1).await();
         return 0;
+    }
+
+    private Settings settings() {
+        if (port < 1 || port > Ports.LAST) {
+            throw new ParameterException(spec.commandLine(), "--port: expected a number from 1 to " + Ports.LAST);
+        }
+        int free = trial ? 0 : Ports.firstFree(port, share);
+        Settings alone = Settings.of(free, data == null ? DataFolder.usual() : data);
+        return share ? alone.shared() : alone;
     }
 
     static final class Version implements CommandLine.IVersionProvider {

@@ -3,34 +3,51 @@ package pitchboard.web;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
-import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import pitchboard.store.AtomicWrite;
 import pitchboard.store.FileTrouble;
 import pitchboard.store.library.JobLibrary;
+import pitchboard.web.api.AlongRoutes;
 import pitchboard.web.api.BackupRoutes;
 import pitchboard.web.api.Demo;
 import pitchboard.web.api.JobRoutes;
 import pitchboard.web.api.LiveRoutes;
+import pitchboard.web.api.NetworkRoutes;
 import pitchboard.web.api.PaperRoutes;
 import pitchboard.web.api.Shelf;
 import pitchboard.web.api.TickRoutes;
 import pitchboard.web.api.VersionRoutes;
 import pitchboard.web.files.FileRoutes;
 import pitchboard.web.files.PageFiles;
-import pitchboard.web.guarding.Allowance;
 import pitchboard.web.guarding.Door;
 import pitchboard.web.live.Live;
+import pitchboard.web.network.PairedDevices;
+import pitchboard.web.network.PairingCode;
+import pitchboard.web.network.Sharing;
 
 /** The server, put together from its parts. */
 public final class Server implements AutoCloseable {
+    private static final String LOOPBACK = "127.0.0.1";
+
     private final Javalin javalin;
     private final Live live;
     private final JobLibrary library;
+    private final Sharing sharing;
 
-    private Server(Javalin javalin, Live live, JobLibrary library) {
-        this.javalin = javalin;
-        this.live = live;
+    private Server(Settings settings, JobLibrary library) {
+        AtomicInteger port = new AtomicInteger();
         this.library = library;
+        this.live = new Live();
+        this.sharing = new Sharing(settings.isShared(), port::get);
+        this.javalin = Javalin.create(config -> {
+            quiet(config);
+            Refusals.add(config.jetty);
+            config.jetty.host = settings.isShared() ? null : LOOPBACK;
+            config.jetty.port = settings.port();
+            routes(config.routes, settings);
+        });
+        javalin.start();
+        port.set(javalin.port());
     }
 
     /**
@@ -41,20 +58,13 @@ public final class Server implements AutoCloseable {
     public static Server start(Settings settings) throws FileTrouble {
         AtomicWrite.folder(settings.data());
         JobLibrary library = JobLibrary.open(settings.library(), settings.clock());
-        Demo.putIntoEmpty(library);
-        Live live = new Live();
-        Shelf shelf = new Shelf(library, live, settings.mostJobs());
-        Door door = new Door(
-                new Allowance(10_000, 5_000, System::nanoTime),
-                new Allowance(300, 60, System::nanoTime),
-                key -> Optional.empty());
-        Javalin javalin = Javalin.create(config -> {
-            quiet(config);
-            config.jetty.host = "127.0.0.1";
-            config.jetty.port = settings.port();
-            routes(config.routes, settings, door, shelf);
-        });
-        return new Server(javalin.start(), live, library);
+        try {
+            Demo.putIntoEmpty(library);
+            return new Server(settings, library);
+        } catch (FileTrouble | RuntimeException trouble) {
+            library.close();
+            throw trouble;
+        }
     }
 
     private static void quiet(JavalinConfig config) {
@@ -63,15 +73,20 @@ public final class Server implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
     }
 
-    private static void routes(RoutesConfig routes, Settings settings, Door door, Shelf shelf) {
-        routes.before(door::check);
-        new FileRoutes(new PageFiles()).add(routes);
+    private void routes(RoutesConfig routes, Settings settings) {
+        PairedDevices devices = new PairedDevices(library.devices());
+        PageFiles files = new PageFiles();
+        Shelf shelf = new Shelf(library, live, settings.limits().jobs());
+        routes.before(new Door(settings.here(), settings.network(), devices)::check);
+        new FileRoutes(files).add(routes);
         new JobRoutes(shelf).add(routes);
         new VersionRoutes(shelf).add(routes);
         new TickRoutes(shelf).add(routes);
         new PaperRoutes(shelf).add(routes);
+        new AlongRoutes(shelf, files).add(routes);
         new LiveRoutes(shelf).add(routes);
         new BackupRoutes(shelf, settings.backups(), settings.clock()).add(routes);
+        new NetworkRoutes(sharing, new PairingCode(settings.clock()), devices, live).add(routes);
         Faults.add(routes);
     }
 
@@ -80,7 +95,12 @@ public final class Server implements AutoCloseable {
     }
 
     public String address() {
-        return "http://127.0.0.1:" + port() + "/";
+        return "http://" + LOOPBACK + ":" + port() + "/";
+    }
+
+    /** How far it can be reached. */
+    public Sharing sharing() {
+        return sharing;
     }
 
     @Override

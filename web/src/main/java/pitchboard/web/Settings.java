@@ -2,6 +2,7 @@ package pitchboard.web;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import pitchboard.web.guarding.Allowance;
 
 /**
  * How a server runs.
@@ -9,21 +10,30 @@ import java.time.Clock;
  * @param port 0 for any that is free
  * @param data the folder in which everything is kept; it is made when it is missing
  * @param isShared whether paired devices on the network are let in
- * @param mostJobs no more are taken in
+ * @param limits how much is taken
  * @param clock says when something is saved
  */
-public record Settings(int port, Path data, boolean isShared, int mostJobs, Clock clock) {
-    /** More than a crew builds in a lifetime. */
-    private static final int MOST_JOBS = 10_000;
+public record Settings(int port, Path data, boolean isShared, Limits limits, Clock clock) {
+    /**
+     * How much is taken.
+     *
+     * @param jobs no more are kept
+     * @param here requests in one second from a browser on this machine; twice as many at once
+     * @param network the same from each device on the network, where a page of many files begins with a burst
+     */
+    public record Limits(int jobs, int here, int network) {
+        /** More jobs than a crew builds in a lifetime, and more requests than any page sends. */
+        static final Limits USUAL = new Limits(10_000, 5_000, 100);
+    }
 
     /** For this computer alone. */
     public static Settings of(int port, Path data) {
-        return new Settings(port, data, false, MOST_JOBS, Clock.systemDefaultZone());
+        return new Settings(port, data, false, Limits.USUAL, Clock.systemDefaultZone());
     }
 
     /** The same, for paired devices on the network too. */
     public Settings shared() {
-        return new Settings(port, data, true, mostJobs, clock);
+        return new Settings(port, data, true, limits, clock);
     }
 
     Path library() {
@@ -32,5 +42,17 @@ public record Settings(int port, Path data, boolean isShared, int mostJobs, Cloc
 
     Path backups() {
         return data.resolve("backups");
+    }
+
+    Allowance here() {
+        return allowance(limits.here());
+    }
+
+    Allowance network() {
+        return allowance(limits.network());
+    }
+
+    private static Allowance allowance(int perSecond) {
+        return new Allowance(2 * perSecond, perSecond, System::nanoTime);
     }
 }

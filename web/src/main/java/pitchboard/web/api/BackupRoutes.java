@@ -46,8 +46,6 @@ public final class BackupRoutes {
         AtomicWrite.folder(folder);
         Path file = folder.resolve(NAME.format(LocalDateTime.now(clock)));
         shelf.library().backup(file);
-        Reply.send(
-                context,
-                Json.object().says("file", file.toString()).with("bytes", Json.number(Files.size(file))));
+        Reply.send(context, Json.object().says("file", file.toString()).with("bytes", Json.number(Files.size(file))));
     }
 }

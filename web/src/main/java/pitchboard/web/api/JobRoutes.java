@@ -67,7 +67,9 @@ public final class JobRoutes {
     }
 
     private static Draft blank(Ask ask) throws Refusal {
-        String name = ask.findText("name").isPresent() ? ask.text("name", LONGEST_NAME).strip() : "";
+        String name = ask.findText("name").isPresent()
+                ? ask.text("name", LONGEST_NAME).strip()
+                : "";
         List<Written.Entry> lines =
                 name.isEmpty() ? List.of() : List.of(new Written.Entry("job", new Written.Text(name)));
         return new WrittenDraft(new Written.Group(Spot.NOWHERE, lines), Optional.empty()).toKeep();
@@ -99,9 +101,8 @@ public final class JobRoutes {
         shelf.requireRoom();
         String name = shelf.newest(context).version().draft().name();
         String note = name.isBlank() ? "a copy" : "a copy of " + name;
-        Job copy = shelf.library()
-                .copy(Shelf.id(context), Shelf.by(context, note))
-                .orElseThrow(Shelf::noJob);
+        Job copy =
+                shelf.library().copy(Shelf.id(context), Shelf.by(context, note)).orElseThrow(Shelf::noJob);
         shelf.live().listed();
         created(context, copy);
     }

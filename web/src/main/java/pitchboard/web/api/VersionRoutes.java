@@ -39,8 +39,8 @@ public final class VersionRoutes {
     /** Makes a new version like an old one: nothing that was saved is ever lost. */
     private void restore(Context context) throws Refusal, FileTrouble, IOException {
         int number = Ask.of(context).count("version");
-        Saving saving = shelf.library()
-                .restore(Shelf.id(context), number, Shelf.by(context, "as it was in version " + number));
+        Saving saving =
+                shelf.library().restore(Shelf.id(context), number, Shelf.by(context, "as it was in version " + number));
         Reply.send(context, JobJson.number(shelf.kept(context, saving).orElseThrow()));
     }
 }

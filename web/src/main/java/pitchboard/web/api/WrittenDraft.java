@@ -26,9 +26,7 @@ public record WrittenDraft(Written.Group job, Optional<Written.Group> changes) {
         Written.Group job = group(draft.job());
         return new WrittenDraft(
                 job,
-                draft.changes().isPresent()
-                        ? Optional.of(group(draft.changes().get()))
-                        : Optional.empty());
+                draft.changes().isPresent() ? Optional.of(group(draft.changes().get())) : Optional.empty());
     }
 
     private static Written.Group group(Wording wording) throws Refusal {

@@ -38,7 +38,9 @@ public final class FileRoutes {
         if (zip) {
             context.header("Content-Encoding", "gzip");
         }
-        context.disableCompression().contentType(file.type()).result(zip ? file.zipped().orElseThrow() : file.bytes());
+        context.disableCompression()
+                .contentType(file.type())
+                .result(zip ? file.zipped().orElseThrow() : file.bytes());
     }
 
     private static boolean takesGzip(Context context) {

@@ -42,7 +42,10 @@ public record PageFile(String type, byte[] bytes, String tag, Optional<byte[]> z
     private static String tag(byte[] bytes) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-            return Base64.getUrlEncoder().withoutPadding().encodeToString(digest).substring(0, 22);
+            return Base64.getUrlEncoder()
+                    .withoutPadding()
+                    .encodeToString(digest)
+                    .substring(0, 22);
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         }

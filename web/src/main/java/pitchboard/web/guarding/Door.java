@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import pitchboard.store.FileTrouble;
 import pitchboard.web.wire.Refusal;
 
 /** Looks at every request before anything is done for it. */
@@ -18,21 +18,22 @@ public final class Door {
 
     private final Allowance here;
     private final Allowance network;
-    private final Function<String, Optional<Caller>> keys;
+    private final Keys keys;
 
     /**
      * A door.
      *
-     * @param keys the paired device that has this key
+     * @param here how much each browser on this machine may ask
+     * @param network how much each device on the network may ask
      */
-    public Door(Allowance here, Allowance network, Function<String, Optional<Caller>> keys) {
+    public Door(Allowance here, Allowance network, Keys keys) {
         this.here = here;
         this.network = network;
         this.keys = keys;
     }
 
     /** Lets a request in, or refuses it. */
-    public void check(Context context) throws Refusal {
+    public void check(Context context) throws Refusal, FileTrouble {
         StrictHeaders.of(context.path()).forEach(context::header);
         HttpServletRequest request = context.req();
         String host = Optional.ofNullable(context.header("Host")).orElse("");
@@ -59,12 +60,14 @@ public final class Door {
         }
     }
 
-    private void identify(Context context, boolean local) throws Refusal {
-        Optional<Caller> caller = local
-                ? Optional.of(Caller.HERE)
-                : Optional.ofNullable(context.cookie(COOKIE)).flatMap(keys);
+    private void identify(Context context, boolean local) throws Refusal, FileTrouble {
+        String key = Optional.ofNullable(context.cookie(COOKIE)).orElse("");
+        Optional<Caller> caller = local ? Optional.of(Caller.HERE) : keys.find(key);
         if (caller.isPresent()) {
             caller.get().enter(context);
+        } else if (context.path().equals("/")) {
+            context.redirect("/pair");
+            context.skipRemainingHandlers();
         } else if (!isForStrangers(context.path())) {
             throw new Refusal(FORBIDDEN, "this device is not paired");
         }

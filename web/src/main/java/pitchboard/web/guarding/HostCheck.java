@@ -40,7 +40,8 @@ public final class HostCheck {
     public static boolean isLoopback(String address) {
         try {
             // An address in digits: nothing is looked up.
-            return InetAddress.getByName(address.replaceAll("[\\[\\]]|%.*$", "")).isLoopbackAddress();
+            return InetAddress.getByName(address.replaceAll("[\\[\\]]|%.*$", ""))
+                    .isLoopbackAddress();
         } catch (UnknownHostException strange) {
             return false;
         }

@@ -30,7 +30,10 @@ public final class Live implements AutoCloseable {
 
     /** A job has a new version. */
     public void saved(String id, int version, String device) {
-        Json event = Json.object().says("id", id).with("version", Json.number(version)).says("device", device);
+        Json event = Json.object()
+                .says("id", id)
+                .with("version", Json.number(version))
+                .says("device", device);
         tell("saved", event);
     }
 

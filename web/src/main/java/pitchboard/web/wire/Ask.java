@@ -47,7 +47,10 @@ public final class Ask {
 
     private static String text(byte[] bytes) throws Refusal {
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException bad) {
             throw new Refusal(UNREADABLE, "the text is not UTF-8");
         }

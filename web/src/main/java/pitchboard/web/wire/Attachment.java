@@ -8,8 +8,7 @@ public final class Attachment {
     private static final int LONGEST = 80;
     private static final String NOT_IN_NAMES = "/\\:*?\"<>|";
     /** RFC 5987, attr-char: what stands for itself in an encoded name. */
-    private static final String PLAIN =
-            "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789!#$&+-.^_`|~";
+    private static final String PLAIN = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789!#$&+-.^_`|~";
 
     private Attachment() {}
 
