@@ -7,6 +7,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import pitchboard.store.AtomicWrite;
 import pitchboard.store.FileTrouble;
 import pitchboard.store.library.JobLibrary;
+import pitchboard.web.along.KeptPage;
 import pitchboard.web.api.AlongRoutes;
 import pitchboard.web.api.BackupRoutes;
 import pitchboard.web.api.Demo;
@@ -78,7 +79,7 @@ public final class Server implements AutoCloseable {
         PageFiles files = new PageFiles();
         Shelf shelf = new Shelf(library, live, settings.limits().jobs());
         routes.before(new Door(settings.here(), settings.network(), devices)::check);
-        new FileRoutes(files).add(routes);
+        new FileRoutes(files, () -> KeptPage.worker(files)).add(routes);
         new JobRoutes(shelf).add(routes);
         new VersionRoutes(shelf).add(routes);
         new TickRoutes(shelf).add(routes);

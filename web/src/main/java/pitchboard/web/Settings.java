@@ -2,6 +2,7 @@ package pitchboard.web;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import pitchboard.web.guarding.Allowance;
 
 /**
@@ -28,7 +29,7 @@ public record Settings(int port, Path data, boolean isShared, Limits limits, Clo
 
     /** For this computer alone. */
     public static Settings of(int port, Path data) {
-        return new Settings(port, data, false, Limits.USUAL, Clock.systemDefaultZone());
+        return new Settings(port, data, false, Limits.USUAL, Clock.system(ZoneId.systemDefault()));
     }
 
     /** The same, for paired devices on the network too. */

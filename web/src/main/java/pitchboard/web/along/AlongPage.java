@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
+import java.util.stream.Collectors;
 import pitchboard.documents.json.Json;
 import pitchboard.web.files.PageFile;
 import pitchboard.web.files.PageFiles;
@@ -15,8 +16,8 @@ import pitchboard.web.files.PageFiles;
  * engine, as base64, in a script that does not run and has the part's name as {@code data-file}.
  */
 public final class AlongPage {
-    private static final String INDEX = "/page/index.html";
-    private static final List<String> PARTS =
+    static final String INDEX = "/page/index.html";
+    static final List<String> PARTS =
             List.of("/engine/engine.js", "/engine/engine-runtime.js", "/engine/engine.wasm", "/page/engine-worker.js");
 
     private final PageFiles files;
@@ -28,7 +29,7 @@ public final class AlongPage {
     private AlongPage(PageFiles files) {
         this.files = files;
         this.template = new Template(files.get(INDEX).text());
-        this.style = Styles.inline(files::find, template.styles());
+        this.style = Styles.inline(files::find, template.links("stylesheet"));
         this.importMap = Modules.from(path -> files.find(path).map(PageFile::text), template.entry())
                 .importMap();
         this.start = "import '" + Modules.name(template.entry()) + "';";
@@ -45,9 +46,9 @@ public final class AlongPage {
     }
 
     private String head() {
-        String icon = template.icon()
+        String icon = template.links("icon").stream()
                 .map(path -> "\n<link rel=\"icon\" href=\"" + DataUrl.of(files.get(path)) + "\" />")
-                .orElse("");
+                .collect(Collectors.joining());
         return "\n<meta http-equiv=\"Content-Security-Policy\" content=\"" + policy() + "\" />" + icon
                 + "\n<script type=\"importmap\">" + importMap + "</script>";
     }

@@ -31,10 +31,23 @@ final class Styles {
         }
         return URL.matcher(text).replaceAll(reference -> {
             String url = reference.group(2);
-            boolean here = url.startsWith("data:") || url.startsWith("#");
-            String held = here ? url : DataUrl.of(get(files, PagePath.resolve(path, url), path));
+            String held = isHere(url) ? url : DataUrl.of(get(files, PagePath.resolve(path, url), path));
             return Matcher.quoteReplacement("url(\"" + held + "\")");
         });
+    }
+
+    /** The paths of whatever a sheet refers to. */
+    static List<String> needs(Function<String, Optional<PageFile>> files, String path) {
+        return URL.matcher(get(files, path, path).text())
+                .results()
+                .map(reference -> reference.group(2))
+                .filter(url -> !isHere(url))
+                .map(url -> PagePath.resolve(path, url))
+                .toList();
+    }
+
+    private static boolean isHere(String url) {
+        return url.startsWith("data:") || url.startsWith("#");
     }
 
     private static PageFile get(Function<String, Optional<PageFile>> files, String path, String user) {

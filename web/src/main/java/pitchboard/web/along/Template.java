@@ -1,8 +1,8 @@
 package pitchboard.web.along;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,27 +20,14 @@ final class Template {
         this.html = html;
     }
 
-    /** The paths of the style sheets, in their order. */
-    List<String> styles() {
-        List<String> paths = new ArrayList<>();
-        Matcher link = LINK.matcher(html);
-        while (link.find()) {
-            if (attribute(link.group(), "rel").equals(Optional.of("stylesheet"))) {
-                attribute(link.group(), "href").ifPresent(paths::add);
-            }
-        }
-        return paths;
-    }
-
-    /** The path of the icon. */
-    Optional<String> icon() {
-        Matcher link = LINK.matcher(html);
-        while (link.find()) {
-            if (attribute(link.group(), "rel").equals(Optional.of("icon"))) {
-                return attribute(link.group(), "href");
-            }
-        }
-        return Optional.empty();
+    /** The paths of what its links of one kind lead to, in their order. */
+    List<String> links(String kind) {
+        return LINK.matcher(html)
+                .results()
+                .map(MatchResult::group)
+                .filter(link -> attribute(link, "rel").equals(Optional.of(kind)))
+                .flatMap(link -> attribute(link, "href").stream())
+                .toList();
     }
 
     /** The path of the module that starts the page. */

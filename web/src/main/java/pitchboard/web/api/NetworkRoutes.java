@@ -61,7 +61,7 @@ public final class NetworkRoutes {
         }
         PairingCode.Shown shown = code.renew();
         // Behind the hash: a browser does not send that part, so the code stands in no log.
-        String address = sharing.address() + "pair#" + shown.text();
+        String address = sharing.address() + "#pair/" + shown.text().replace("-", "");
         Reply.send(
                 context,
                 Json.object()

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import pitchboard.web.wire.Refusal;
 
 /** Hands out the files of the page. */
@@ -12,21 +13,30 @@ public final class FileRoutes {
     private static final int NOT_CHANGED = 304;
 
     private final PageFiles files;
+    private final Supplier<PageFile> worker;
 
-    public FileRoutes(PageFiles files) {
+    /**
+     * The routes.
+     *
+     * @param worker the script that keeps the page on the device; it stands above all that it keeps
+     */
+    public FileRoutes(PageFiles files, Supplier<PageFile> worker) {
         this.files = files;
+        this.worker = worker;
     }
 
     public void add(RoutesConfig routes) {
         routes.get("/", context -> send(context, "/page/index.html"));
-        routes.get("/pair", context -> send(context, "/pair/pair.html"));
-        for (String folder : new String[] {"/page/<file>", "/pair/<file>", "/engine/<file>"}) {
-            routes.get(folder, context -> send(context, context.path()));
-        }
+        routes.get("/page/<file>", context -> send(context, context.path()));
+        routes.get("/engine/<file>", context -> send(context, context.path()));
+        routes.get("/page-worker.js", context -> send(context, worker.get()));
     }
 
     private void send(Context context, String path) throws Refusal {
-        PageFile file = files.find(path).orElseThrow(() -> Refusal.missing("file"));
+        send(context, files.find(path).orElseThrow(() -> Refusal.missing("file")));
+    }
+
+    private static void send(Context context, PageFile file) {
         boolean zip = file.zipped().isPresent() && takesGzip(context);
         String tag = "\"" + file.tag() + (zip ? "-gz" : "") + "\"";
         // Asked for again each time, and sent again only when it is another: a new version shows at once.

@@ -19,7 +19,7 @@ import java.util.zip.GZIPOutputStream;
  */
 @SuppressWarnings("ArrayRecordComponent") // read once and handed on; nobody compares or changes it
 public record PageFile(String type, byte[] bytes, String tag, Optional<byte[]> zipped) {
-    static PageFile of(String type, byte[] bytes) {
+    public static PageFile of(String type, byte[] bytes) {
         byte[] zipped = zip(bytes);
         boolean smaller = zipped.length < bytes.length * 0.9;
         return new PageFile(type, bytes, tag(bytes), smaller ? Optional.of(zipped) : Optional.empty());

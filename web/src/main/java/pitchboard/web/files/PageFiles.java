@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 
 /** Finds the files of the page: those of this program, the engine, the type and the library that draws. */
 public final class PageFiles {
-    private static final Pattern NAME = Pattern.compile("[a-z0-9][A-Za-z0-9-]*(/[a-z0-9][A-Za-z0-9-]*)*\\.[a-z0-9]+");
+    private static final Pattern NAME = Pattern.compile("[a-z0-9][A-Za-z0-9-]*([./][a-z0-9][A-Za-z0-9-]*)*\\.[a-z0-9]+");
     private static final Pattern FONT = Pattern.compile("[A-Za-z]+-[A-Za-z]+\\.(ttf|txt)");
 
     private static final Map<String, String> TYPES = Map.of(
@@ -31,7 +31,6 @@ public final class PageFiles {
             new Place("/page/lib/", "/META-INF/resources/webjars/lit-html/3.3.1/", NAME),
             new Place("/page/fonts/", "/fonts/", FONT),
             new Place("/page/", "/pitchboard/web/page/", NAME),
-            new Place("/pair/", "/pitchboard/web/pair/", NAME),
             new Place("/engine/", "/web/engine/", NAME));
 
     private final Map<String, Optional<PageFile>> known = new ConcurrentHashMap<>();

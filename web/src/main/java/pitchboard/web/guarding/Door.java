@@ -12,6 +12,7 @@ public final class Door {
     /** Where a paired device keeps its key. */
     public static final String COOKIE = "pitchboard-device";
 
+    private static final int NOT_PAIRED = 401;
     private static final int FORBIDDEN = 403;
     private static final int TOO_MANY = 429;
     private static final Set<String> READING = Set.of("GET", "HEAD");
@@ -65,17 +66,10 @@ public final class Door {
         Optional<Caller> caller = local ? Optional.of(Caller.HERE) : keys.find(key);
         if (caller.isPresent()) {
             caller.get().enter(context);
-        } else if (context.path().equals("/")) {
-            context.redirect("/pair");
-            context.skipRemainingHandlers();
-        } else if (!isForStrangers(context.path())) {
-            throw new Refusal(FORBIDDEN, "this device is not paired");
+        } else if (context.path().startsWith("/api/") && !context.path().equals("/api/pair")) {
+            throw new Refusal(NOT_PAIRED, "this device is not paired");
         }
-    }
-
-    /** What a device needs to be paired, and nothing else. */
-    private static boolean isForStrangers(String path) {
-        return path.equals("/pair") || path.startsWith("/pair/") || path.equals("/api/pair");
+        // The page itself holds nothing of anybody's, and a device needs it to be paired.
     }
 
     /** For what only the machine that the server runs on may do. */
