@@ -113,7 +113,11 @@ public final class JobLibrary implements AutoCloseable {
         database.copyTo(file);
     }
 
-    /** Reads all of the file and says what is wrong with it; empty when nothing is. */
+    /**
+     * Reads all of the file and says what is wrong with it; empty when nothing is.
+     *
+     * @throws FileTrouble also when it is too damaged to be read
+     */
     public List<String> check() throws FileTrouble {
         return database.read(session -> {
             List<String> wrong = new ArrayList<>(session.rows("pragma integrity_check", row -> row.getString(1)));

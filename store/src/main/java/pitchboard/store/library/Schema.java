@@ -56,12 +56,13 @@ record Schema(List<String> steps) {
      * @return whether there was one to go
      */
     boolean step(Session session) throws SQLException {
+        // Also when there is no step to go: a file that cannot be written is told on opening, not at the first saving.
+        session.run("pragma application_id = " + APPLICATION);
         int version = version(session);
         if (version >= newest()) {
             return false;
         }
         session.script(steps.get(version));
-        session.run("pragma application_id = " + APPLICATION);
         session.run("pragma user_version = " + (version + 1));
         return true;
     }
