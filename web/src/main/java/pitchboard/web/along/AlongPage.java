@@ -78,8 +78,8 @@ public final class AlongPage {
     /** The engine's glue is made at run time, in its worker; that is what unsafe-eval is for. */
     private String policy() {
         return "default-src 'none'; script-src " + hash(importMap) + " " + hash(start)
-                + " data: blob: 'unsafe-eval'; style-src " + hash(style)
-                + "; img-src data: blob:; font-src data:; connect-src data: blob:; worker-src blob:;"
+                + " data: 'unsafe-eval'; style-src " + hash(style)
+                + "; img-src data: blob:; font-src data:; connect-src data:; worker-src data:;"
                 + " base-uri 'none'; form-action 'none'";
     }
 
