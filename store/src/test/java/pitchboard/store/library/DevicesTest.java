@@ -31,8 +31,7 @@ final class DevicesTest {
             assertThat(library.devices().revoke("nosuchone0")).isFalse();
             assertThat(library.devices().findLetIn("5f1e")).isEmpty();
             assertThat(library.devices().list())
-                    .containsExactly(
-                            new Device(phone.id(), "Phone in the van", NOON, NOON, Optional.of(NOON)), tablet);
+                    .containsExactly(new Device(phone.id(), "Phone in the van", NOON, NOON, Optional.of(NOON)), tablet);
         }
     }
 

@@ -2,12 +2,15 @@ package pitchboard.store.library;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static pitchboard.store.library.Crew.PHONE;
 import static pitchboard.store.library.Crew.all;
 import static pitchboard.store.library.Crew.draft;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -163,7 +166,12 @@ final class JobLibraryTest {
         assertThat(library.list(all())).isEmpty();
         assertThat(library.list(archive))
                 .containsExactly(new Job.Line(
-                        job.id(), "Stair to the sail loft", "boathouse", 1, job.version().saved(), true));
+                        job.id(),
+                        "Stair to the sail loft",
+                        "boathouse",
+                        1,
+                        job.version().saved(),
+                        true));
         assertThat(library.findNewest(job.id())).contains(new Job(job.id(), true, job.version()));
         assertThat(library.put(job.id(), Search.Shelf.AT_HAND)).isTrue();
         assertThat(library.list(archive)).isEmpty();
@@ -176,14 +184,10 @@ final class JobLibraryTest {
         Job second = library.create(draft("job: two\n"), PHONE);
         Job third = library.create(draft("job: three\n"), PHONE);
         library.save(first.id(), 1, draft("job: one more\n"), PHONE);
-        assertThat(library.list(all()))
-                .extracting(Job.Line::id)
-                .containsExactly(first.id(), third.id(), second.id());
+        assertThat(library.list(all())).extracting(Job.Line::id).containsExactly(first.id(), third.id(), second.id());
         assertThat(library.list(new Search("", Search.Shelf.AT_HAND, 2)))
                 .extracting(Job.Line::name, Job.Line::version)
-                .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple("one more", 2),
-                        org.assertj.core.groups.Tuple.tuple("three", 1));
+                .containsExactly(tuple("one more", 2), tuple("three", 1));
         assertThat(library.list(new Search("", Search.Shelf.AT_HAND, 0))).isEmpty();
     }
 
@@ -191,8 +195,7 @@ final class JobLibraryTest {
     void what_was_saved_last_comes_first_even_when_the_clock_was_set_back() throws FileTrouble {
         Job before = library.create(draft("job: before\n"), PHONE);
         try (JobLibrary late = JobLibrary.open(
-                folder.resolve("jobs.db"),
-                java.time.Clock.fixed(Instant.parse("2001-01-01T00:00:00Z"), java.time.ZoneOffset.UTC))) {
+                folder.resolve("jobs.db"), Clock.fixed(Instant.parse("2001-01-01T00:00:00Z"), ZoneOffset.UTC))) {
             Job after = late.create(draft("job: after\n"), PHONE);
             assertThat(late.list(all())).extracting(Job.Line::id).containsExactly(after.id(), before.id());
         }
@@ -205,7 +208,9 @@ final class JobLibraryTest {
                 .returns("Sail loft", Draft::name)
                 .returns("east gable", Draft::place);
         assertThat(draft("place: east gable\n")).returns("", Draft::name).returns("east gable", Draft::place);
-        assertThat(draft("job: [a, b]\nplace: {a: b}\n")).returns("", Draft::name).returns("", Draft::place);
+        assertThat(draft("job: [a, b]\nplace: {a: b}\n"))
+                .returns("", Draft::name)
+                .returns("", Draft::place);
         assertThat(draft("- job: a\n")).returns("", Draft::name);
         assertThat(draft("job: \"never closed")).returns("", Draft::name);
         assertThat(draft("")).returns("", Draft::name);
@@ -238,8 +243,8 @@ final class JobLibraryTest {
                 .isEqualTo(2);
         assertThat(library.database().<Integer>write(session -> session.number("pragma foreign_keys")))
                 .isEqualTo(1);
-        assertThat(library.database().<List<String>>read(
-                        session -> session.rows("pragma journal_mode", row -> row.getString(1))))
+        assertThat(library.database()
+                        .<List<String>>read(session -> session.rows("pragma journal_mode", row -> row.getString(1))))
                 .containsExactly("wal");
     }
 

@@ -87,7 +87,10 @@ final class KillTest {
             int newest = library.findNewest(id).orElseThrow().version().number();
             assertThat(newest).isBetween(last, last + 1);
             for (int number = before; number <= newest; number++) {
-                assertThat(library.findVersion(id, number).orElseThrow().version().draft())
+                assertThat(library.findVersion(id, number)
+                                .orElseThrow()
+                                .version()
+                                .draft())
                         .isEqualTo(Saver.draft(number));
             }
             return newest;

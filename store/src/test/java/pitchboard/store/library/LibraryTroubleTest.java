@@ -10,6 +10,7 @@ import static pitchboard.store.library.Crew.draft;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -35,12 +36,14 @@ final class LibraryTroubleTest {
     void a_full_disk_is_told_and_saving_goes_on_when_there_is_room_again() throws FileTrouble {
         try (JobLibrary library = Crew.library(folder)) {
             Job job = library.create(draft("job: a\n"), PHONE);
-            library.database().<Integer>write(session ->
-                    session.number("pragma max_page_count = " + session.number("pragma page_count")));
+            library.database()
+                    .<Integer>write(session ->
+                            session.number("pragma max_page_count = " + session.number("pragma page_count")));
             assertTrouble(
                     () -> library.save(job.id(), 1, LARGE, PHONE),
                     Kind.NO_ROOM,
-                    folder.resolve("jobs.db") + ": the disk is full, so this was not saved; all that was saved before is"
+                    folder.resolve("jobs.db")
+                            + ": the disk is full, so this was not saved; all that was saved before is"
                             + " kept. Make room on the disk, then save again");
             assertThat(library.findNewest(job.id())).contains(job);
             assertThat(library.check()).isEmpty();
@@ -153,7 +156,8 @@ final class LibraryTroubleTest {
         }
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
             // All pages but the first, which says what is where.
-            channel.write(ByteBuffer.wrap("rust".repeat((int) (channel.size() - 4096) / 4).getBytes()), 4096);
+            String rust = "rust".repeat((int) (channel.size() - 4096) / 4);
+            channel.write(ByteBuffer.wrap(rust.getBytes(StandardCharsets.US_ASCII)), 4096);
         }
         String words = file + ": it is damaged: leave it as it is, and go on with the newest backup";
         try (JobLibrary library = Crew.library(folder)) {
@@ -178,8 +182,7 @@ final class LibraryTroubleTest {
         }
         try (JobLibrary library = Crew.library(folder)) {
             assertThat(library.check())
-                    .containsExactly(
-                            "a row of tick belongs to no job", "versions of job " + job.id() + " are missing");
+                    .containsExactly("a row of tick belongs to no job", "versions of job " + job.id() + " are missing");
         }
     }
 

@@ -43,8 +43,8 @@ final class MigrationTest {
             assertThat(version(library)).isEqualTo(Schema.RELEASED.newest());
             assertThat(library.check()).isEmpty();
             assertThat(library.list(Crew.all()))
-                    .containsExactly(
-                            new Job.Line("loft000001", "Stair to the \"sail\" loft", "boathouse; it's 'east'", 2, at(2000), false));
+                    .containsExactly(new Job.Line(
+                            "loft000001", "Stair to the \"sail\" loft", "boathouse; it's 'east'", 2, at(2000), false));
             assertThat(library.list(new Search("isik", Search.Shelf.ARCHIVED, 5)))
                     .containsExactly(new Job.Line("porch00001", "IŞIK", "", 1, at(3000), true));
             Draft first = new Draft(new Wording(Notation.YAML, "job: Loft\n"), Optional.empty(), "Loft", "");
@@ -86,8 +86,9 @@ final class MigrationTest {
         }
         try (JobLibrary library = with(COLUMN, "update job set colour = 'oak';")) {
             assertThat(version(library)).isEqualTo(3);
-            assertThat(library.database().<List<String>>read(
-                            session -> session.rows("select colour from job", row -> row.getString(1))))
+            assertThat(library.database()
+                            .<List<String>>read(
+                                    session -> session.rows("select colour from job", row -> row.getString(1))))
                     .containsExactly("oak");
             assertThat(library.findNewest(job.id())).contains(job);
         }
@@ -114,8 +115,9 @@ final class MigrationTest {
         byte[] before = Files.readAllBytes(file);
         assertThatThrownBy(() -> Crew.library(folder))
                 .isInstanceOf(FileTrouble.class)
-                .hasMessage(file + ": it was written by a newer Pitchboard (form 2, and this one knows 1), and it is left"
-                        + " as it is: open it with the newer Pitchboard")
+                .hasMessage(
+                        file + ": it was written by a newer Pitchboard (form 2, and this one knows 1), and it is left"
+                                + " as it is: open it with the newer Pitchboard")
                 .extracting(trouble -> ((FileTrouble) trouble).kind())
                 .isEqualTo(Kind.NOT_UNDERSTOOD);
         assertThat(file).hasBinaryContent(before);

@@ -17,8 +17,39 @@ import pitchboard.store.Notation;
 /** Whatever is done in whatever order, the library holds what a plain list of drafts for each job would. */
 final class SavingLawsTest {
     private static final String[] ODD = {
-        "a", "Z", "ı", "İ", "é", "e\u0301", "ß", "'", "\"", "\\", "`", ";", "--", "%", "_", "?1", "\n", "\r\n", "\t", "\0",
-        "\u0001", "\u001b", "\u0085", "\u2028", "\ufeff", "\ufffd", "\uffff", "\ud83e\ude9a", " ", ":", "{", "]", "#"
+        "a",
+        "Z",
+        "ı",
+        "İ",
+        "é",
+        "e\u0301",
+        "ß",
+        "'",
+        "\"",
+        "\\",
+        "`",
+        ";",
+        "--",
+        "%",
+        "_",
+        "?1",
+        "\n",
+        "\r\n",
+        "\t",
+        "\0",
+        "\u0001",
+        "\u001b",
+        "\u0085",
+        "\u2028",
+        "\ufeff",
+        "\ufffd",
+        "\uffff",
+        "\ud83e\ude9a",
+        " ",
+        ":",
+        "{",
+        "]",
+        "#"
     };
 
     @TempDir

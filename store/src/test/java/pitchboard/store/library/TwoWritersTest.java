@@ -55,7 +55,8 @@ final class TwoWritersTest {
                     () -> append(here, id, "b"),
                     () -> append(there, id, "c"),
                     () -> append(there, id, "d")));
-            String whole = here.findNewest(id).orElseThrow().version().draft().job().text();
+            String whole =
+                    here.findNewest(id).orElseThrow().version().draft().job().text();
             assertThat(whole.lines()).hasSize(4 * LINES_EACH).doesNotHaveDuplicates();
             assertThat(there.versions(id)).hasSize(1 + 4 * LINES_EACH);
             for (int number = 1; number <= 4 * LINES_EACH; number++) {
@@ -73,15 +74,14 @@ final class TwoWritersTest {
             List<Callable<String>> openers = IntStream.range(0, 6)
                     .<Callable<String>>mapToObj(i -> () -> {
                         try (JobLibrary library = Crew.library(inner)) {
-                            return library.create(draft("job: " + i + "\n"), PHONE).id();
+                            return library.create(draft("job: " + i + "\n"), PHONE)
+                                    .id();
                         }
                     })
                     .toList();
             List<String> made = atOnce(openers);
             try (JobLibrary library = Crew.library(inner)) {
-                assertThat(library.list(Crew.all()))
-                        .extracting(Job.Line::id)
-                        .containsExactlyInAnyOrderElementsOf(made);
+                assertThat(library.list(Crew.all())).extracting(Job.Line::id).containsExactlyInAnyOrderElementsOf(made);
             }
         }
     }
