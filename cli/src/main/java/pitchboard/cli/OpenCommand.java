@@ -4,7 +4,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.Unmatched;
 
 /** The page is a program of its own, which the launcher starts; here it only stands in the list. */
 @Command(
@@ -14,9 +13,6 @@ import picocli.CommandLine.Unmatched;
 final class OpenCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
-
-    @Unmatched
-    private String[] rest;
 
     @Override
     public Integer call() {

@@ -32,7 +32,10 @@ record Answer(HttpResponse<byte[]> response) {
     /** A value inside the JSON, by names, and by numbers from 1 in lists. */
     String text(String... way) {
         Written value = value(way);
-        return value.match(Written.Text::value, group -> "a group", sequence -> "a list of " + sequence.items().size());
+        return value.match(
+                Written.Text::value,
+                group -> "a group",
+                sequence -> "a list of " + sequence.items().size());
     }
 
     Written value(String... way) {

@@ -1,6 +1,7 @@
 package pitchboard.web;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -57,8 +58,7 @@ final class Desk implements AutoCloseable {
     }
 
     Answer send(String method, String path, String body) throws IOException, InterruptedException {
-        return send(to(path)
-                .method(method, HttpRequest.BodyPublishers.ofString(body))
+        return send(to(path).method(method, HttpRequest.BodyPublishers.ofString(body))
                 .header("Content-Type", "application/json")
                 .header("Origin", origin()));
     }
@@ -79,14 +79,14 @@ final class Desk implements AutoCloseable {
 
     /** The id of the job that a fresh database begins with. */
     String example() throws IOException, InterruptedException {
-        return get("/api/jobs").text("jobs", "1", "id");
+        return get("/api/jobs?search=to%20the%20sail%20loft").text("jobs", "1", "id");
     }
 
     /** Sends these very lines, as no well-behaved client would, and gives all that comes back. */
     String raw(String... lines) throws IOException {
         List<String> all = new ArrayList<>(List.of(lines));
         all.add("Connection: close");
-        try (Socket socket = new Socket("127.0.0.1", port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port())) {
             String request = String.join("\r\n", all) + "\r\n\r\n";
             socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -36,8 +36,15 @@ final class GuardingTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "boats.example:PORT", "127.0.0.1.boats.example:PORT", "127.0.0.1", "localhost", "localhost:1",
-                "127.0.0.2:PORT", "[::2]:PORT", "boats.example", "127.0.0.1:PORT@boats.example:PORT"
+                "boats.example:PORT",
+                "127.0.0.1.boats.example:PORT",
+                "127.0.0.1",
+                "localhost",
+                "localhost:1",
+                "127.0.0.2:PORT",
+                "[::2]:PORT",
+                "boats.example",
+                "127.0.0.1:PORT@boats.example:PORT"
             })
     void another_name_than_its_own_is_refused_for_everything(String host) throws Exception {
         String sent = "Host: " + host.replace("PORT", Integer.toString(desk.port()));
@@ -93,7 +100,8 @@ final class GuardingTest {
     @ParameterizedTest
     @CsvSource({"cross-site, 403", "same-site, 403", "same-origin, 200", "none, 200"})
     void another_page_reads_no_jobs(String site, int status) throws Exception {
-        assertThat(desk.send(desk.to("/api/jobs").header("Sec-Fetch-Site", site)).status())
+        assertThat(desk.send(desk.to("/api/jobs").header("Sec-Fetch-Site", site))
+                        .status())
                 .isEqualTo(status);
         assertThat(desk.send(desk.to("/").header("Sec-Fetch-Site", site)).status())
                 .isEqualTo(200);
@@ -102,25 +110,53 @@ final class GuardingTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/page/../jobs.db", "/page/%2e%2e/jobs.db", "/page/..%2fjobs.db", "/page/..%2f..%2fdata%2fjobs.db",
-                "/page/%2e%2e%2f%2e%2e%2fdata/jobs.db", "/page/....//jobs.db", "/page//etc/passwd", "/page/%00.js",
-                "/page/..%5cjobs.db", "/page/app.js%00.png", "/page/look/../../demo/boathouse-loft.yaml",
-                "/page/lib/../../pitchboard/web/Main.class", "/page/fonts/..%2f..%2fMain.class", "/engine/../page/app.js",
-                "/page/package-info.class", "/page/", "/page", "/engine/", "/page/lib/", "/page/;x/app.js",
-                "//etc/passwd", "/api/jobs/..%2f..%2fjobs.db/file", "/api/jobs/%2e%2e/file", "/api/jobs/a%2fb",
-                "/META-INF/MANIFEST.MF", "/pitchboard/web/demo/boathouse-loft.yaml"
+                "/page/../jobs.db",
+                "/page/%2e%2e/jobs.db",
+                "/page/..%2fjobs.db",
+                "/page/..%2f..%2fdata%2fjobs.db",
+                "/page/%2e%2e%2f%2e%2e%2fdata/jobs.db",
+                "/page/....//jobs.db",
+                "/page//etc/passwd",
+                "/page/%00.js",
+                "/page/..%5cjobs.db",
+                "/page/app.js%00.png",
+                "/page/look/../../demo/boathouse-loft.yaml",
+                "/page/lib/../../pitchboard/web/Main.class",
+                "/page/fonts/..%2f..%2fMain.class",
+                "/engine/../page/app.js",
+                "/page/package-info.class",
+                "/page/",
+                "/page",
+                "/engine/",
+                "/page/lib/",
+                "/page/;x/app.js",
+                "//etc/passwd",
+                "/api/jobs/..%2f..%2fjobs.db/file",
+                "/api/jobs/%2e%2e/file",
+                "/api/jobs/a%2fb",
+                "/META-INF/MANIFEST.MF",
+                "/pitchboard/web/demo/boathouse-loft.yaml"
             })
     void no_path_leads_anywhere_else(String path) throws Exception {
         String answer = desk.raw("GET " + path + " HTTP/1.1", "Host: 127.0.0.1:" + desk.port());
         assertThat(answer).matches("(?s)HTTP/1.1 40[04] .*\\{\"problems\":\\[\\{.*");
-        assertThat(answer).contains("Content-Security-Policy: default-src 'none'").doesNotContain("Exception");
+        assertThat(answer)
+                .contains("Content-Security-Policy: default-src 'none'")
+                .doesNotContain("Exception");
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/", "/page/index.html", "/api/jobs", "/api/nothing", "/nothing", "/page/nothing.js", "/api/network",
-                "/page/app.js", "/api/jobs/x/along.html"
+                "/",
+                "/page/index.html",
+                "/api/jobs",
+                "/api/nothing",
+                "/nothing",
+                "/page/nothing.js",
+                "/api/network",
+                "/page/app.js",
+                "/api/jobs/x/along.html"
             })
     void every_answer_is_strict(String path) throws Exception {
         Answer answer = desk.get(path);
@@ -134,7 +170,8 @@ final class GuardingTest {
                         + " font-src 'self' data:; connect-src 'self'; worker-src 'self'; manifest-src 'self';"
                         + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'");
         assertThat(answer.header("Server")).isEmpty();
-        assertThat(answer.response().headers().allValues("Access-Control-Allow-Origin")).isEmpty();
+        assertThat(answer.response().headers().allValues("Access-Control-Allow-Origin"))
+                .isEmpty();
     }
 
     @Test
@@ -179,7 +216,7 @@ final class GuardingTest {
     void broken_json_is_refused_in_words(String body, int status) throws Exception {
         Answer refused = desk.put("/api/jobs/" + desk.example(), body);
         assertThat(refused.status()).isEqualTo(status);
-        assertThat(refused.header("Content-Type")).isEqualTo("application/json; charset=utf-8");
+        assertThat(refused.header("Content-Type")).isEqualTo("application/json;charset=utf-8");
         assertThat(refused.trouble()).isNotEmpty();
     }
 
@@ -192,7 +229,8 @@ final class GuardingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"text/plain", "application/x-www-form-urlencoded", "multipart/form-data", "application/jsonx"})
+    @ValueSource(
+            strings = {"text/plain", "application/x-www-form-urlencoded", "multipart/form-data", "application/jsonx"})
     void what_a_plain_form_can_send_is_refused(String type) throws Exception {
         HttpRequest.Builder request = desk.to("/api/jobs")
                 .POST(BodyPublishers.ofString("{\"from\":\"demo\"}"))
@@ -218,7 +256,8 @@ final class GuardingTest {
             Answer full = small.post("/api/jobs", "{\"from\":\"blank\"}");
             assertThat(full.status()).isEqualTo(507);
             assertThat(full.trouble()).startsWith("there are 2 jobs already");
-            assertThat(small.post("/api/jobs/" + small.example() + "/copy", "{}").status())
+            assertThat(small.post("/api/jobs/" + small.example() + "/copy", "{}")
+                            .status())
                     .isEqualTo(507);
         }
     }
@@ -256,8 +295,14 @@ final class GuardingTest {
     void the_page_the_library_that_draws_and_the_type_are_there() throws Exception {
         assertThat(desk.get("/").body()).isEqualTo(desk.get("/page/index.html").body());
         for (String name : new String[] {
-            "lit-html", "directive", "directives/repeat", "directives/live", "directives/unsafe-svg",
-            "directives/unsafe-html", "directives/keyed", "directive-helpers"
+            "lit-html",
+            "directive",
+            "directives/repeat",
+            "directives/live",
+            "directives/unsafe-svg",
+            "directives/unsafe-html",
+            "directives/keyed",
+            "directive-helpers"
         }) {
             assertThat(desk.get("/page/lib/" + name + ".js").header("Content-Type"))
                     .as(name)

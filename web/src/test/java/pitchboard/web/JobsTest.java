@@ -51,12 +51,15 @@ final class JobsTest {
 
     @Test
     void a_file_comes_back_byte_for_byte_until_the_job_is_changed() throws Exception {
-        String file = Files.readString(LOFT).replace("Heron Lake", "\ufeff H\u00e9ron \"Lake\" \ud83d\ude80 <b>").replace("\n", "\r\n");
+        String file = Files.readString(LOFT)
+                .replace("Heron Lake", "\ufeff H\u00e9ron \"Lake\" \ud83d\ude80 <b>")
+                .replace("\n", "\r\n");
         String id = desk.bring(file);
         Answer given = desk.get("/api/jobs/" + id + "/file");
         assertThat(given.bytes()).isEqualTo(file.getBytes(UTF_8));
-        assertThat(given.header("Content-Disposition")).isEqualTo(
-                "attachment; filename=\"Stair to the sail loft.yaml\"; filename*=UTF-8''Stair%20to%20the%20sail%20loft.yaml");
+        assertThat(given.header("Content-Disposition"))
+                .isEqualTo(
+                        "attachment; filename=\"Stair to the sail loft.yaml\"; filename*=UTF-8''Stair%20to%20the%20sail%20loft.yaml");
         String job = Json.words("x").text();
         assertThat(desk.put("/api/jobs/" + id, save(1, "{\"job\":" + job + "}")).text("version"))
                 .isEqualTo("2");
@@ -85,9 +88,11 @@ final class JobsTest {
     void the_local_changes_of_a_file_come_with_it() throws Exception {
         String changes = "rulebook: IRC 2021\n";
         Answer made = desk.post(
-                "/api/jobs", Json.object().says("file", "job: x\n").says("changes", changes).text());
+                "/api/jobs",
+                Json.object().says("file", "job: x\n").says("changes", changes).text());
         assertThat(made.status()).isEqualTo(201);
-        assertThat(desk.get("/api/jobs/" + made.text("id")).text("changes", "rulebook")).isEqualTo("IRC 2021");
+        assertThat(desk.get("/api/jobs/" + made.text("id")).text("changes", "rulebook"))
+                .isEqualTo("IRC 2021");
     }
 
     @Test
@@ -128,18 +133,21 @@ final class JobsTest {
         assertThat(versions.text("versions", "1", "version")).isEqualTo("3");
         assertThat(versions.text("versions", "3", "note")).isEqualTo("taken in from a file");
         assertThat(versions.text("versions", "3", "device")).isEqualTo("this computer");
-        assertThat(desk.get("/api/jobs/" + id + "/versions/2").text("job", "job")).isEqualTo("theirs");
+        assertThat(desk.get("/api/jobs/" + id + "/versions/2").text("job", "job"))
+                .isEqualTo("theirs");
     }
 
     @Test
     void going_back_makes_a_new_version_like_the_old_one() throws Exception {
         String id = desk.bring("job: first # so far\n");
         desk.put("/api/jobs/" + id, save(1, "{\"job\":\"second\"}"));
-        assertThat(desk.post("/api/jobs/" + id + "/restore", "{\"version\":1}").text("version")).isEqualTo("3");
+        assertThat(desk.post("/api/jobs/" + id + "/restore", "{\"version\":1}").text("version"))
+                .isEqualTo("3");
         assertThat(desk.get("/api/jobs/" + id + "/file").body()).isEqualTo("job: first # so far\n");
         assertThat(desk.get("/api/jobs/" + id + "/versions").text("versions", "1", "note"))
                 .isEqualTo("as it was in version 1");
-        assertThat(desk.post("/api/jobs/" + id + "/restore", "{\"version\":9}").status()).isEqualTo(404);
+        assertThat(desk.post("/api/jobs/" + id + "/restore", "{\"version\":9}").status())
+                .isEqualTo(404);
     }
 
     @Test
@@ -164,7 +172,8 @@ final class JobsTest {
     @Test
     void a_search_looks_at_name_and_place() throws Exception {
         desk.bring("job: D\u00fcne\nplace: north pier\n");
-        assertThat(desk.get("/api/jobs?search=PIER%20dune").text("jobs", "1", "name")).isEqualTo("D\u00fcne");
+        assertThat(desk.get("/api/jobs?search=PIER%20dune").text("jobs", "1", "name"))
+                .isEqualTo("D\u00fcne");
         assertThat(desk.get("/api/jobs?search=gable").text("jobs")).isEqualTo("a list of 1");
         assertThat(desk.get("/api/jobs?search=%25%27").text("jobs")).isEqualTo("a list of 0");
     }
@@ -178,15 +187,25 @@ final class JobsTest {
         assertThat(desk.get(ticks).body()).isEqualTo("{\"ticks\":[\"mark 3\",\"piece A \\\"<\"]}");
         desk.put(ticks, "{\"tick\":\"mark 3\",\"done\":false}");
         assertThat(desk.get(ticks).body()).isEqualTo("{\"ticks\":[\"piece A \\\"<\"]}");
-        assertThat(desk.put(ticks, "{\"tick\":\"" + "x".repeat(81) + "\",\"done\":true}").status())
+        assertThat(desk.put(ticks, "{\"tick\":\"" + "x".repeat(81) + "\",\"done\":true}")
+                        .status())
                 .isEqualTo(400);
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", "/versions", "/versions/1", "/versions/0", "/versions/x", "/ticks", "/file", "/papers.pdf",
-                "/papers/plan.pdf", "/picture.svg", "/along.html"
+                "",
+                "/versions",
+                "/versions/1",
+                "/versions/0",
+                "/versions/x",
+                "/ticks",
+                "/file",
+                "/papers.pdf",
+                "/papers/plan.pdf",
+                "/picture.svg",
+                "/along.html"
             })
     void a_job_that_is_not_there_is_not_there(String rest) throws Exception {
         Answer answer = desk.get("/api/jobs/nosuchjob1" + rest);
@@ -198,7 +217,8 @@ final class JobsTest {
     void a_job_that_is_not_there_cannot_be_changed() throws Exception {
         assertThat(desk.put("/api/jobs/nosuchjob1", save(1, "{}")).status()).isEqualTo(404);
         assertThat(desk.post("/api/jobs/nosuchjob1/copy", "{}").status()).isEqualTo(404);
-        assertThat(desk.post("/api/jobs/nosuchjob1/archive", "{\"archived\":true}").status())
+        assertThat(desk.post("/api/jobs/nosuchjob1/archive", "{\"archived\":true}")
+                        .status())
                 .isEqualTo(404);
         assertThat(desk.put("/api/jobs/nosuchjob1/ticks", "{\"tick\":\"a\",\"done\":true}")
                         .status())
@@ -213,7 +233,9 @@ final class JobsTest {
         String id = desk.bring("job: kept\n");
         desk.put("/api/jobs/" + id, save(1, "{\"job\":\"kept well\"}"));
         desk.put("/api/jobs/" + id + "/ticks", "{\"tick\":\"mark 1\",\"done\":true}");
-        desk.post("/api/jobs/" + desk.get("/api/jobs?search=sail").text("jobs", "1", "id") + "/archive", "{\"archived\":true}");
+        desk.post(
+                "/api/jobs/" + desk.get("/api/jobs?search=sail").text("jobs", "1", "id") + "/archive",
+                "{\"archived\":true}");
         desk.close();
         desk = Desk.in(folder.resolve("new/data"));
         assertThat(desk.get("/api/jobs").text("jobs", "1", "name")).isEqualTo("kept well");

@@ -1,13 +1,17 @@
 package pitchboard.web;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
 
+import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -57,7 +61,14 @@ final class NetworkTest {
     }
 
     private Answer pair(String code) throws Exception {
-        return ask("POST", "/api/pair", "", Json.object().says("code", code).says("name", "Mira's phone <b>").text());
+        return ask(
+                "POST",
+                "/api/pair",
+                "",
+                Json.object()
+                        .says("code", code)
+                        .says("name", "Mira's phone <b>")
+                        .text());
     }
 
     /** As the device sends it from now on. */
@@ -69,10 +80,9 @@ final class NetworkTest {
     @Test
     void a_server_that_is_not_shared_does_not_answer_the_network() throws Exception {
         try (Desk alone = Desk.in(folder.resolve("alone"))) {
-            HttpRequest.Builder request = HttpRequest.newBuilder(
-                    URI.create(outside.replaceAll(":[0-9]+$", ":" + alone.port()) + "/"));
-            assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> desk.send(request)))
-                    .isInstanceOf(java.io.IOException.class);
+            HttpRequest.Builder request =
+                    HttpRequest.newBuilder(URI.create(outside.replaceAll(":[0-9]+$", ":" + alone.port()) + "/"));
+            assertThat(catchThrowable(() -> desk.send(request))).isInstanceOf(IOException.class);
             Answer network = alone.get("/api/network");
             assertThat(network.text("shared")).isEqualTo("false");
             assertThat(network.text("address")).isEqualTo(alone.address());
@@ -86,7 +96,8 @@ final class NetworkTest {
         assertThat(ask("GET", "/", "", "").status()).isEqualTo(200);
         for (String path : List.of("/api/jobs", "/api/live", "/api/network", "/api/devices", "/api/nothing")) {
             assertThat(ask("GET", path, "", "").status()).as(path).isEqualTo(401);
-            assertThat(ask("GET", path, "pitchboard-device=" + "A".repeat(43), "").status())
+            assertThat(ask("GET", path, "pitchboard-device=" + "A".repeat(43), "")
+                            .status())
                     .isEqualTo(401);
         }
         assertThat(ask("POST", "/api/jobs", "", "{\"from\":\"demo\"}").status()).isEqualTo(401);
@@ -97,9 +108,10 @@ final class NetworkTest {
     void a_code_lets_one_device_in_and_its_key_is_kept_from_scripts() throws Exception {
         Answer shown = desk.post("/api/network/code", "{}");
         assertThat(shown.text("code")).matches("[2-9A-HJ-NP-Z]{4}-[2-9A-HJ-NP-Z]{4}");
-        assertThat(shown.text("address")).isEqualTo(outside + "/#pair/" + shown.text("code").replace("-", ""));
+        assertThat(shown.text("address"))
+                .isEqualTo(outside + "/#pair/" + shown.text("code").replace("-", ""));
         assertThat(shown.text("svg")).startsWith("<svg ");
-        Answer paired = pair(shown.text("code").toLowerCase(java.util.Locale.ROOT).replace("-", " "));
+        Answer paired = pair(shown.text("code").toLowerCase(Locale.ROOT).replace("-", " "));
         assertThat(paired.status()).isEqualTo(200);
         assertThat(paired.header("Set-Cookie"))
                 .matches("pitchboard-device=[\\w-]{43}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
@@ -153,14 +165,14 @@ final class NetworkTest {
         try (var files = Files.walk(folder)) {
             assertThat(files.filter(Files::isRegularFile))
                     .isNotEmpty()
-                    .allSatisfy(file -> assertThat(new String(
-                                    Files.readAllBytes(file), java.nio.charset.StandardCharsets.ISO_8859_1))
+                    .allSatisfy(file -> assertThat(new String(Files.readAllBytes(file), ISO_8859_1))
                             .doesNotContain(key));
         }
     }
 
     @Test
     void another_name_is_refused_on_the_network_too() throws Exception {
-        assertThat(desk.raw("GET / HTTP/1.1", "Host: boats.example:" + desk.port())).startsWith("HTTP/1.1 403 ");
+        assertThat(desk.raw("GET / HTTP/1.1", "Host: boats.example:" + desk.port()))
+                .startsWith("HTTP/1.1 403 ");
     }
 }

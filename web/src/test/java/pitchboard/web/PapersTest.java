@@ -1,10 +1,12 @@
 package pitchboard.web;
 
-import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -29,8 +31,10 @@ final class PapersTest {
         desk.close();
     }
 
-    private static int pages(Answer pdf) {
-        return new String(pdf.bytes(), ISO_8859_1).split("/Type /Page\\b").length - 1;
+    private static int pages(Answer pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf.bytes())) {
+            return document.getNumberOfPages();
+        }
     }
 
     @Test

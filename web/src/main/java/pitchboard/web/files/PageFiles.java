@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 
 /** Finds the files of the page: those of this program, the engine, the type and the library that draws. */
 public final class PageFiles {
-    private static final Pattern NAME = Pattern.compile("[a-z0-9][A-Za-z0-9-]*([./][a-z0-9][A-Za-z0-9-]*)*\\.[a-z0-9]+");
+    private static final Pattern NAME =
+            Pattern.compile("[a-z0-9][A-Za-z0-9-]*([./][a-z0-9][A-Za-z0-9-]*)*\\.[a-z0-9]+");
     private static final Pattern FONT = Pattern.compile("[A-Za-z]+-[A-Za-z]+\\.(ttf|txt)");
 
     private static final Map<String, String> TYPES = Map.of(

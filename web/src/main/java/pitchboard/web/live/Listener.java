@@ -1,6 +1,5 @@
 package pitchboard.web.live;
 
-import io.javalin.http.sse.SseClient;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
@@ -8,19 +7,19 @@ import java.util.concurrent.TimeUnit;
 
 /** One page that listens, told by a thread of its own: a phone that went out of reach holds up nobody else. */
 final class Listener {
-    private static final int MOST_WAITING = 100;
-    /** Shows that the line still stands, on both ends. */
+    static final int MOST_WAITING = 100;
+    /** A line that no longer stands is found out by then, on both ends. */
     private static final int SECONDS_OF_SILENCE = 15;
 
     private record Event(String name, String data) {}
 
-    private final SseClient client;
+    private final Line line;
     private final Optional<String> device;
     private final BlockingQueue<Event> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
     private final Thread teller = new Thread(this::tellOn, "live");
 
-    Listener(SseClient client, Optional<String> device) {
-        this.client = client;
+    Listener(Line line, Optional<String> device) {
+        this.line = line;
         this.device = device;
         teller.setDaemon(true);
     }
@@ -39,24 +38,24 @@ final class Listener {
 
     /** False when it hears nothing any more, or is too far behind: then it has to begin anew. */
     boolean tell(String name, String data) {
-        return !client.terminated() && waiting.offer(new Event(name, data));
+        return !line.isCut() && waiting.offer(new Event(name, data));
     }
 
     private void tellOn() {
         try {
-            client.sendComment("listening");
-            while (!client.terminated()) {
+            line.sign();
+            while (!line.isCut()) {
                 Event event = waiting.poll(SECONDS_OF_SILENCE, TimeUnit.SECONDS);
                 if (event == null) {
-                    client.sendComment("still here");
+                    line.sign();
                 } else {
-                    client.sendEvent(event.name(), event.data());
+                    line.say(event.name(), event.data());
                 }
             }
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         } finally {
-            client.close();
+            line.cut();
         }
     }
 }

@@ -15,7 +15,8 @@ public final class Live implements AutoCloseable {
 
     /** Begins to tell somebody; the oldest listener has to go when there are too many. */
     public void listen(SseClient client) {
-        Listener listener = new Listener(client, Caller.of(client.ctx()).device());
+        Listener listener =
+                new Listener(new EventLine(client), Caller.of(client.ctx()).device());
         listeners.add(listener);
         client.onClose(() -> {
             listener.stop();

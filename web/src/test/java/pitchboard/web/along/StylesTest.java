@@ -33,8 +33,10 @@ final class StylesTest {
 
     @Test
     void what_would_end_the_style_or_ask_for_more_is_refused() {
-        assertThatThrownBy(() -> inline(Map.of("/a.css", "/* </style> */"), "/a.css")).hasMessageContaining("/a.css");
-        assertThatThrownBy(() -> inline(Map.of("/a.css", "@import 'b.css'"), "/a.css")).hasMessageContaining("/a.css");
+        assertThatThrownBy(() -> inline(Map.of("/a.css", "/* </style> */"), "/a.css"))
+                .hasMessageContaining("/a.css");
+        assertThatThrownBy(() -> inline(Map.of("/a.css", "@import 'b.css'"), "/a.css"))
+                .hasMessageContaining("/a.css");
         assertThatThrownBy(() -> inline(Map.of("/a.css", "url(b.png)"), "/a.css"))
                 .hasMessage("/a.css needs /b.png");
     }

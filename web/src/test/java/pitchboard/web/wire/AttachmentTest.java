@@ -23,7 +23,8 @@ final class AttachmentTest {
 
     @Test
     void control_and_format_characters_are_left_out() {
-        assertThat(Attachment.safe("a\r\nSet-Cookie: x\u0000\u202e\u2028b\ud83d")).isEqualTo("a Set-Cookie x b");
+        assertThat(Attachment.safe("a\r\nSet-Cookie: x\u0000\u202e\u2028b\ud83d"))
+                .isEqualTo("a Set-Cookie x b");
     }
 
     @Test
