@@ -25,9 +25,7 @@ final class Refusals {
     private static boolean answer(Request request, Response response, Callback callback) {
         StrictHeaders.of("/api").forEach((name, value) -> response.getHeaders().put(name, value));
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Reply.JSON);
-        String body = new Refusal(response.getStatus(), "this is not a request that can be answered")
-                .json()
-                .text();
+        String body = new Refusal(response.getStatus(), "this is not a request that can be answered").text();
         Content.Sink.write(response, true, body, callback);
         return true;
     }

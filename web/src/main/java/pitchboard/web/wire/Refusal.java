@@ -44,7 +44,12 @@ public final class Refusal extends Exception {
         Reply.send(context.status(status), json());
     }
 
-    public Json json() {
+    /** The reasons as JSON. */
+    public String text() {
+        return json().text();
+    }
+
+    private Json json() {
         return Json.object().with("problems", Json.list(reasons, Reason::json));
     }
 }
