@@ -1,21 +1,29 @@
-/** What is not known yet, and what it decides. */
-import { lineName } from './fields.js';
+/** What is not known yet and what it decides, and what cannot be read as it is written. */
+import { find, lineName } from './fields.js';
 import { state } from './state.js';
 
-/** `{field, decides}`, the needed ones first: `decides` holds the rules that wait for it, none when everything does. */
+const isWritten = (field) => find(state.form, state.open.job, field) !== undefined;
+const ofJob = () => state.problems.filter((problem) => problem.in === 'job');
+
+/** `{field, decides}`, the needed ones first: `decides` holds the findings that wait for it, none when everything does. */
 export function missing() {
-    const needed = state.problems
-        .filter((problem) => problem.in === 'job' && problem.missing)
-        .map((problem) => ({ field: problem.field, decides: [] }));
+    const needed = ofJob().filter(({ field }) => !isWritten(field));
     const asked = new Map();
     for (const finding of state.answer?.outcome.findings ?? []) {
         if (finding.verdict !== 'cannot tell' || !finding.ask) continue;
         const field = lineName(finding.ask);
         asked.set(field, [...(asked.get(field) ?? []), finding]);
     }
-    return [...needed, ...[...asked].map(([field, decides]) => ({ field, decides }))];
+    return [
+        ...needed.map(({ field }) => ({ field, decides: [] })),
+        ...[...asked].map(([field, decides]) => ({ field, decides })),
+    ];
 }
 
-/** What is wrong with a field as it is typed. */
-export const problemsOf = (field) =>
-    state.problems.filter((problem) => problem.field === field || problem.field.startsWith(`${field} > `));
+const isAt = (field, problem) => problem.field === field || problem.field.startsWith(`${field} > `);
+
+/** What is wrong with what is written in a field. */
+export const problemsOf = (field) => ofJob().filter((problem) => isAt(field, problem) && isWritten(problem.field));
+
+/** Whether a line must still be written before anything can be worked out. */
+export const isNeeded = (field) => ofJob().some((problem) => problem.field === field && !isWritten(field));

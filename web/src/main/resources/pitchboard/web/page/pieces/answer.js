@@ -9,7 +9,7 @@ import { say } from '../words.js';
 import { icon } from './icons.js';
 import { keypad } from './keypad.js';
 import { over } from './over.js';
-import { capital, fullTitle } from './row.js';
+import { belongsToOneKind, capital, fullTitle } from './row.js';
 
 export function answerSheet() {
     const { field } = state.asking;
@@ -78,7 +78,7 @@ function choices(at, asked, field) {
 function choose(at, field, choice) {
     const line = state.form.line(field);
     if (at === field) return write(field, choice);
-    const strangers = line.lines.filter((inner) => inner.name !== line.lead && /^with /.test(inner.leftOut));
+    const strangers = line.lines.filter(belongsToOneKind);
     writeAll([...strangers.map((inner) => [`${field} > ${inner.name}`, undefined]), [at, choice]]);
 }
 

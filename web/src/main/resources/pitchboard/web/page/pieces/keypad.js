@@ -22,6 +22,7 @@ export function keypad(field) {
     return html`<div class="keypad" data-tape=${tape}>
         <input
             class="keypad-text"
+            autofocus
             inputmode="none"
             autocomplete="off"
             aria-label=${fullTitle(field)}

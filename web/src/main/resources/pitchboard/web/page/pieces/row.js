@@ -2,7 +2,7 @@
 import { textOf, valueOf } from '../desk.js';
 import { steps } from '../fields.js';
 import { html, nothing } from '../lib/lit-html.js';
-import { problemsOf } from '../missing.js';
+import { isNeeded, problemsOf } from '../missing.js';
 import { change, state } from '../state.js';
 import { say } from '../words.js';
 
@@ -20,18 +20,22 @@ export const open = (field) => change({ asking: { field, before: state.open.job 
 
 export function row(field, title = titleOf(field)) {
     const problems = problemsOf(field);
-    const line = state.form.line(field);
     const value = textOf(field);
     const sure = valueOf(`${field} > sure`);
     return html`<li>
         <button class="row ${problems.length ? 'wrong' : ''}" data-field=${field} @click=${() => open(field)}>
             <span class="row-name">${title}</span>
-            <span class="row-value">${value ?? html`<span class="soft">${line.needed ? say('to-measure') : say('left-out')}</span>`}</span>
+            <span class="row-value">${value ?? unwritten(field)}</span>
             ${sure && sure !== 'measured' ? html`<span class="row-sure">${sure}</span>` : nothing}
             ${problems.map((problem) => html`<span class="row-problem">${problem.words}</span>`)}
         </button>
     </li>`;
 }
+
+const unwritten = (field) =>
+    isNeeded(field)
+        ? html`<span class="to-measure">${say('to-measure')}</span>`
+        : html`<span class="soft">${say('left-out')}</span>`;
 
 /** The rows of a group's lines, those of a group inside it behind its own name. */
 export function rows(field) {
@@ -49,4 +53,10 @@ function rowsOf(field, line) {
 }
 
 /** A line that belongs to one kind only is shown when it is needed or filled. */
-const isShown = (field, line) => valueOf(`${field} > ${line.name}`) !== undefined || problemsOf(`${field} > ${line.name}`).length > 0 || !/^(with|of) /.test(line.leftOut);
+function isShown(field, line) {
+    const inner = `${field} > ${line.name}`;
+    return valueOf(inner) !== undefined || isNeeded(inner) || !belongsToOneKind(line);
+}
+
+/** Said by the form of lines such as the thickness of a sole board, which no other foot has. */
+export const belongsToOneKind = (line) => line.leftOut.startsWith('with ');
