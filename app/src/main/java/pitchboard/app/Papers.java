@@ -1,5 +1,7 @@
 package pitchboard.app;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import pitchboard.documents.pdf.PdfInfo;
@@ -12,7 +14,7 @@ import pitchboard.sheet.Sheet;
 import pitchboard.store.AtomicWrite;
 import pitchboard.store.FileTrouble;
 
-/** Puts a stair's sheets on disk: one PDF with all of them, and each as a drawing in SVG. */
+/** Writes a stair's sheets: one PDF with all of them, and each as a drawing in SVG. */
 public final class Papers {
     private static final String PRODUCER = "Pitchboard";
 
@@ -28,11 +30,19 @@ public final class Papers {
     public static int write(Outcome.Designed designed, String name, Path folder) throws FileTrouble {
         List<Sheet> sheets = Pipeline.sheets(designed);
         AtomicWrite.folder(folder);
-        String title = designed.job().brief().title().job();
-        PdfWriter pdf = new PdfWriter(new PdfInfo(title, "", "en", PRODUCER));
-        AtomicWrite.made(folder.resolve(name + ".pdf"), out -> pdf.write(sheets, out));
+        AtomicWrite.made(folder.resolve(name + ".pdf"), out -> pdf(designed, sheets, out));
         drawings(sheets, folder.resolve(name + "-sheets"));
         return sheets.size();
+    }
+
+    /**
+     * Writes sheets of a stair as one PDF; the stream stays open.
+     *
+     * @throws IOException when the stream cannot be written
+     */
+    public static void pdf(Outcome.Designed designed, List<Sheet> sheets, OutputStream out) throws IOException {
+        String title = designed.job().brief().title().job();
+        new PdfWriter(new PdfInfo(title, "", "en", PRODUCER)).write(sheets, out);
     }
 
     private static void drawings(List<Sheet> sheets, Path folder) throws FileTrouble {

@@ -19,7 +19,9 @@ final class BuildTest {
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "documents", List.of("org.apache.pdfbox.", "org.apache.fontbox."),
             "store", List.of("org.snakeyaml.engine.", "org.sqlite."),
-            "cli", List.of("picocli."));
+            "cli", List.of("picocli."),
+            "browser", List.of("org.teavm.jso."),
+            "web", List.of("picocli.", "io.javalin.", "org.eclipse.jetty.", "jakarta.servlet.", "com.google.zxing."));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

@@ -38,6 +38,14 @@ record House(String root, List<Row> rows) {
             app       | app..       | engine, documents.., store..
             cli       | cli..       | engine, app.., store..
             browser   | browser..   | engine, documents..
+            web       | web.wire    | engine, documents..
+            web       | web.files   | web.wire
+            web       | web.guarding | store.., web.wire
+            web       | web.network | store.., web.guarding
+            web       | web.live    | documents.., web.guarding
+            web       | web.along   | documents.., web.files
+            web       | web.api     | engine, documents.., store.., app.., web.wire, web.files, web.guarding, web.network, web.live, web.along
+            web       | web         | store.., web.wire, web.files, web.guarding, web.network, web.live, web.along, web.api
             """);
 
     /** One line of the table. */

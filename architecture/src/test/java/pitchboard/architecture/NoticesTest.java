@@ -3,6 +3,7 @@ package pitchboard.architecture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -11,15 +12,17 @@ import org.junit.jupiter.api.Test;
 
 /** The notices name every library the program runs with, and no other. */
 final class NoticesTest {
-    /** As the build of the command line writes it down: {@code group:name:jar:version:scope}. */
-    private static final Path RUNS_WITH = Project.ROOT.resolve("cli/target/runs-with.txt");
+    /** As the builds of the two programs write it down: {@code group:name:jar:version:scope}. */
+    private static final List<Path> RUN_WITH =
+            List.of(Project.ROOT.resolve("cli/target/runs-with.txt"), Project.ROOT.resolve("web/target/runs-with.txt"));
 
     private static final Pattern RESOLVED = Pattern.compile("(?m)^ +([^:\\s]+:[^:\\s]+):jar:([^:\\s]+):");
     private static final Pattern ROW = Pattern.compile("(?m)^\\| ([^|:\\s]+:[^|\\s]+) \\| (\\S+) \\| (\\S[^|]*) \\|");
 
     @Test
     void the_notices_name_what_the_program_runs_with() {
-        SortedMap<String, String> libraries = pairs(RESOLVED, Project.text(RUNS_WITH));
+        SortedMap<String, String> libraries = new TreeMap<>();
+        RUN_WITH.forEach(list -> libraries.putAll(pairs(RESOLVED, Project.text(list))));
         libraries.keySet().removeIf(name -> name.startsWith("pitchboard:"));
         assertThat(libraries).isNotEmpty();
         assertThat(pairs(ROW, Project.text(Project.ROOT.resolve("THIRD-PARTY-NOTICES.md"))))

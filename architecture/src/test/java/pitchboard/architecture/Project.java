@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** Where the project lies on disk. */
 final class Project {
     /** The modules that go into the program. */
-    static final List<String> MODULES = List.of("engine", "documents", "store", "app", "cli");
+    static final List<String> MODULES = List.of("engine", "documents", "store", "app", "cli", "browser", "web");
 
     static final Path ROOT = root();
 

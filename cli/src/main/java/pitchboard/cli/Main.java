@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             ChoicesCommand.class,
             ShowCommand.class,
             PapersCommand.class,
+            OpenCommand.class,
             RulebooksCommand.class
         },
         footerHeading = "%nExamples:%n",
@@ -27,6 +28,7 @@ import picocli.CommandLine.Spec;
             "  pitchboard start my-stair.yaml",
             "  pitchboard choices my-stair.yaml",
             "  pitchboard papers my-stair.yaml --to papers",
+            "  pitchboard open",
             "",
             "Exit codes: 0 done; 1 done, but the stair fails a rule or none fits; 2 not understood;",
             "3 could not read or write; 70 a fault of the program itself.",

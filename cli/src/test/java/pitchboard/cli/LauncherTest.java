@@ -32,7 +32,11 @@ final class LauncherTest {
     record Run(int exitCode, List<String> out, String err) {
         /** The arguments after the name of the main class. */
         List<String> handedOn() {
-            return out.subList(out.indexOf("<pitchboard.cli.Main>") + 1, out.size());
+            return handedOnTo("cli");
+        }
+
+        List<String> handedOnTo(String face) {
+            return out.subList(out.indexOf("<pitchboard." + face + ".Main>") + 1, out.size());
         }
     }
 
@@ -48,7 +52,7 @@ final class LauncherTest {
             assertThat(script.toFile().setExecutable(true)).isTrue();
         }
         write("pom.xml", "");
-        for (String module : List.of("engine", "documents", "store", "app", "cli")) {
+        for (String module : List.of("engine", "documents", "store", "app", "cli", "browser", "web")) {
             write(module + "/pom.xml", "");
             write(module + "/src/main/java/A.java", "");
         }
@@ -109,6 +113,21 @@ final class LauncherTest {
         assertThat(run.out())
                 .contains("<-XX:+UseSerialGC>", "<-XX:TieredStopAtLevel=1>", "<-Xshare:auto>")
                 .anyMatch(argument -> argument.startsWith("<-XX:SharedArchiveFile="));
+    }
+
+    @Test
+    void the_page_is_a_program_of_its_own_that_the_other_never_builds() throws Exception {
+        Run page = run("open", "--port", "5000", "exit6");
+        assertThat(page.exitCode()).isEqualTo(6);
+        assertThat(page.err()).hasLineCount(1).contains("building");
+        assertThat(page.handedOnTo("web")).containsExactly("<--port>", "<5000>", "<exit6>");
+        assertThat(page.out()).anyMatch(argument -> argument.contains("/pitchboard-web-1.jar"));
+        save("browser/src/main/java/A.java");
+        assertThat(run("x").err()).contains("building (only this once");
+        save("web/pom.xml");
+        assertThat(run("x").err()).isEmpty();
+        assertThat(run("open").err()).contains("building again");
+        assertThat(builds()).isEqualTo(3);
     }
 
     @Test

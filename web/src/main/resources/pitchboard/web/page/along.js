@@ -3,7 +3,6 @@
  * in script elements that do not run, each under its name.
  */
 const held = document.getElementById('along');
-const urls = new Map();
 
 export const inAlong = () => held !== null;
 
@@ -12,13 +11,11 @@ export const alongJob = () => JSON.parse(held.textContent);
 
 const TYPES = { js: 'text/javascript', wasm: 'application/wasm' };
 
-/** An address, good while the page is open, of a part that the file holds. */
+/**
+ * An address of a part that the file holds. It holds the part itself: of a file, Chromium lets a worker load nothing
+ * that stands behind a blob's address.
+ */
 export function alongUrl(name) {
-    if (!urls.has(name)) {
-        const type = TYPES[name.split('.').pop()];
-        const packed = document.querySelector(`script[data-file="${name}"]`).textContent.trim();
-        const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
-        urls.set(name, URL.createObjectURL(new Blob([bytes], { type })));
-    }
-    return urls.get(name);
+    const packed = document.querySelector(`script[data-file="${name}"]`).textContent.trim();
+    return `data:${TYPES[name.split('.').pop()]};base64,${packed}`;
 }

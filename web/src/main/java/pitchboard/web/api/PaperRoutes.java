@@ -1,0 +1,97 @@
+package pitchboard.web.api;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import pitchboard.app.Papers;
+import pitchboard.app.WrittenJob;
+import pitchboard.documents.svg.SvgFonts;
+import pitchboard.documents.svg.SvgWriter;
+import pitchboard.job.Outcome;
+import pitchboard.job.Pipeline;
+import pitchboard.sheet.Sheet;
+import pitchboard.store.FileTrouble;
+import pitchboard.store.Notation;
+import pitchboard.store.library.Draft;
+import pitchboard.store.library.Job;
+import pitchboard.store.library.Wording;
+import pitchboard.web.wire.Ask;
+import pitchboard.web.wire.Attachment;
+import pitchboard.web.wire.Refusal;
+
+/** A job as something to print or to hand on: its papers, one sheet of them, a small picture, its job file. */
+public final class PaperRoutes {
+    private static final int NOT_UNDERSTOOD = 422;
+    private static final int NO_STAIR = 409;
+    private static final String PICTURE = "elevation";
+
+    private final Shelf shelf;
+
+    public PaperRoutes(Shelf shelf) {
+        this.shelf = shelf;
+    }
+
+    public void add(RoutesConfig routes) {
+        routes.get("/api/jobs/{id}/papers.pdf", context -> papers(context, sheets -> sheets, ""));
+        routes.get("/api/jobs/{id}/papers/{sheet}.pdf", context -> {
+            String id = context.pathParam("sheet");
+            papers(context, sheets -> only(sheets, id), " " + id);
+        });
+        routes.get("/api/jobs/{id}/picture.svg", this::picture);
+        routes.get("/api/jobs/{id}/file", this::file);
+    }
+
+    private static List<Sheet> only(List<Sheet> sheets, String id) {
+        return sheets.stream().filter(sheet -> sheet.id().equals(id)).toList();
+    }
+
+    private void papers(Context context, UnaryOperator<List<Sheet>> wanted, String which)
+            throws Refusal, FileTrouble, IOException {
+        Draft draft = shelf.newest(context).version().draft();
+        Outcome.Designed designed = designed(draft);
+        List<Sheet> sheets = wanted.apply(Pipeline.sheets(designed));
+        if (sheets.isEmpty()) {
+            throw Refusal.missing("sheet of this job");
+        }
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        Papers.pdf(designed, sheets, pdf);
+        Attachment.name(context, "inline", draft.name() + which, ".pdf");
+        context.contentType("application/pdf").result(pdf.toByteArray());
+    }
+
+    private static Outcome.Designed designed(Draft draft) throws Refusal {
+        WrittenDraft written = WrittenDraft.of(draft);
+        WrittenJob read = WrittenJob.read(written.job(), written.changes());
+        if (read instanceof WrittenJob.NotUnderstood unread) {
+            throw new Refusal(NOT_UNDERSTOOD, Ask.reasons(unread.problems()));
+        }
+        Outcome outcome = Pipeline.solve(((WrittenJob.Understood) read).job());
+        if (outcome instanceof Outcome.Designed designed) {
+            return designed;
+        }
+        throw new Refusal(NO_STAIR, "no stair fits this job yet, so there is nothing to draw");
+    }
+
+    private void picture(Context context) throws Refusal, FileTrouble {
+        Draft draft = shelf.newest(context).version().draft();
+        List<Sheet> sheets = only(Pipeline.sheets(designed(draft)), PICTURE);
+        String svg = new SvgWriter(SvgFonts.embeddedFor(sheets)).write(sheets.get(0));
+        context.contentType("image/svg+xml").result(svg);
+    }
+
+    private void file(Context context) throws Refusal, FileTrouble {
+        Optional<String> wanted = Optional.ofNullable(context.queryParam("version"));
+        Job job = wanted.isPresent() ? shelf.version(context, wanted.get()) : shelf.newest(context);
+        Draft draft = job.version().draft();
+        Wording file = WrittenDraft.file(draft);
+        boolean json = file.notation() == Notation.JSON;
+        Attachment.name(context, "attachment", draft.name(), json ? ".json" : ".yaml");
+        context.contentType((json ? "application/json" : "application/yaml") + "; charset=utf-8")
+                .result(file.text().getBytes(StandardCharsets.UTF_8));
+    }
+}
