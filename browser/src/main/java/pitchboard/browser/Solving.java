@@ -2,6 +2,7 @@ package pitchboard.browser;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import pitchboard.documents.json.Json;
 import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
@@ -19,66 +20,83 @@ import pitchboard.rules.books.Books;
 import pitchboard.sheet.Sheet;
 
 /** Solves a job: reads it, works the local changes into its rulebook, and draws what was asked for. */
-final class Solving {
+final class Solving implements Task {
     private static final List<String> BOOKS =
             Books.all().stream().map(Rulebook::name).toList();
 
-    private final Request request;
-
-    private Solving(Request request) {
-        this.request = request;
+    @Override
+    public String name() {
+        return "solve";
     }
 
-    static Json answer(Request request) {
-        Solving solving = new Solving(request);
-        return JobText.of(new Transcript.Legible(request.job()), BOOKS)
-                .match(
-                        read -> solving.withChanges(read.notes()),
-                        unread -> AnswerJson.problems("job", unread.problems()));
+    @Override
+    public List<String> keys() {
+        return List.of("job", "changes", "sheets");
     }
 
-    private Json withChanges(Notes notes) {
-        if (notes.localChanges().isPresent() != request.changes().isPresent()) {
-            return AnswerJson.problems("changes", List.of(mismatch(notes)));
+    @Override
+    public Supplier<Json> read(Asked asked) {
+        Request request =
+                new Request(asked.shape("job", "a job"), asked.findShape("changes"), asked.selection("sheets"));
+        return request::answer;
+    }
+
+    /**
+     * A job to be solved.
+     *
+     * @param job what would stand in the job file
+     * @param changes what would stand in the file of local changes that the job names
+     * @param sheets which sheets are wanted as drawings
+     */
+    private record Request(Written job, Optional<Written> changes, Selection sheets) {
+        Json answer() {
+            return JobText.of(new Transcript.Legible(job), BOOKS)
+                    .match(read -> withChanges(read.notes()), unread -> AnswerJson.problems("job", unread.problems()));
         }
-        if (request.changes().isEmpty()) {
-            return composed(notes, Optional.empty());
+
+        private Json withChanges(Notes notes) {
+            if (notes.localChanges().isPresent() != changes.isPresent()) {
+                return AnswerJson.problems("changes", List.of(mismatch(notes)));
+            }
+            if (changes.isEmpty()) {
+                return composed(notes, Optional.empty());
+            }
+            // Changes to another book than the job's are a mistake, so the job's is the only name that will do.
+            return ChangesText.of(new Transcript.Legible(changes.get()), List.of(notes.rulebook()))
+                    .match(
+                            read -> composed(notes, Optional.of(read.changes())),
+                            unread -> AnswerJson.problems("changes", unread.problems()));
         }
-        // Changes to another book than the job's are a mistake, so the job's is the only name that will do.
-        return ChangesText.of(new Transcript.Legible(request.changes().get()), List.of(notes.rulebook()))
-                .match(
-                        read -> composed(notes, Optional.of(read.changes())),
-                        unread -> AnswerJson.problems("changes", unread.problems()));
-    }
 
-    /** Judging by a book without the changes that the job asks for would show a fail as a pass, or a pass as a fail. */
-    private Problem mismatch(Notes notes) {
-        Written at = request.changes().orElse(request.job());
-        String expected = notes.localChanges()
-                .map(name -> "the local changes in \"" + name + "\", which the job names")
-                .orElse("no local changes, because the job names none");
-        return new Problem(at.at(), "", "", expected);
-    }
+        /** Judging by a book without the changes that the job asks for would show a fail as a pass, or a pass as a fail. */
+        private Problem mismatch(Notes notes) {
+            Written at = changes.orElse(job);
+            String expected = notes.localChanges()
+                    .map(name -> "the local changes in \"" + name + "\", which the job names")
+                    .orElse("no local changes, because the job names none");
+            return new Problem(at.at(), "", "", expected);
+        }
 
-    private static Rulebook book(Notes notes) {
-        return Books.findByName(notes.rulebook()).orElseThrow();
-    }
+        private static Rulebook book(Notes notes) {
+            return Books.findByName(notes.rulebook()).orElseThrow();
+        }
 
-    private Json composed(Notes notes, Optional<LocalChanges> changes) {
-        return Composed.of(notes, book(notes), changes)
-                .match(whole -> solved(whole.job()), refused -> AnswerJson.refused(refused.problems()));
-    }
+        private Json composed(Notes notes, Optional<LocalChanges> local) {
+            return Composed.of(notes, book(notes), local)
+                    .match(whole -> solved(whole.job()), refused -> AnswerJson.refused(refused.problems()));
+        }
 
-    private Json solved(Job job) {
-        Outcome outcome = Pipeline.solve(job);
-        return AnswerJson.outcome(outcome, outcome.match(this::sheets, none -> List.of()));
-    }
+        private Json solved(Job job) {
+            Outcome outcome = Pipeline.solve(job);
+            return AnswerJson.outcome(outcome, outcome.match(this::sheets, none -> List.of()));
+        }
 
-    private List<Sheet> sheets(Outcome.Designed designed) {
-        return request.sheets().isNone()
-                ? List.of()
-                : Pipeline.sheets(designed).stream()
-                        .filter(sheet -> request.sheets().includes(sheet.id()))
-                        .toList();
+        private List<Sheet> sheets(Outcome.Designed designed) {
+            return sheets.isNone()
+                    ? List.of()
+                    : Pipeline.sheets(designed).stream()
+                            .filter(sheet -> sheets.includes(sheet.id()))
+                            .toList();
+        }
     }
 }

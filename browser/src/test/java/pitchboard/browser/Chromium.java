@@ -76,7 +76,8 @@ final class Chromium implements AutoCloseable {
     /** Seconds of processor time that the page has taken so far: steadier than the clock on a busy machine. */
     double processorSeconds() {
         driver.executeCdpCommand("Performance.enable", Map.of("timeDomain", "threadTicks"));
-        List<?> metrics = (List<?>) driver.executeCdpCommand("Performance.getMetrics", Map.of()).get("metrics");
+        List<?> metrics = (List<?>)
+                driver.executeCdpCommand("Performance.getMetrics", Map.of()).get("metrics");
         return metrics.stream()
                 .map(metric -> (Map<?, ?>) metric)
                 .filter(metric -> metric.get("name").equals("TaskDuration"))

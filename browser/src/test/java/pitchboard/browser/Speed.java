@@ -68,7 +68,9 @@ final class Speed {
                 return times.sort((a, b) => a - b);
                 """, request, changes);
         if (times instanceof List<?> numbers) {
-            return numbers.stream().map(number -> ((Number) number).doubleValue()).toList();
+            return numbers.stream()
+                    .map(number -> ((Number) number).doubleValue())
+                    .toList();
         }
         throw new IllegalStateException(times.toString());
     }
