@@ -1,19 +1,23 @@
 package pitchboard.intake;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.Brief;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Title;
 import pitchboard.intake.form.ChoiceForm;
+import pitchboard.intake.form.Conversion;
 import pitchboard.intake.form.Fields;
 import pitchboard.intake.form.Forms;
 import pitchboard.intake.form.GroupForm;
 import pitchboard.intake.form.Key;
 import pitchboard.intake.form.Lines;
+import pitchboard.intake.form.Proof;
 import pitchboard.intake.measured.SiteForm;
 import pitchboard.intake.wanted.Wanted;
 import pitchboard.intake.wanted.WantedForm;
+import pitchboard.intake.written.Written;
 import pitchboard.measure.Graduation;
 import pitchboard.measure.Tape;
 import pitchboard.site.Site;
@@ -81,6 +85,24 @@ final class JobForm extends GroupForm<Notes> {
         Paper paper = in.get(PAPER);
         Brief brief = in.get(WANTED).brief(title, tape, paper);
         return new Notes(in.get(MEASURED), brief, in.get(rulebook), in.get(LOCAL_CHANGES));
+    }
+
+    static Optional<Tape.Units> findUnits(Written.Group job) {
+        return job.findEntry(UNITS.name()).flatMap(entry -> UNITS.form().read(entry.value(), Proof.begin()));
+    }
+
+    static Written.Group inUnits(Written.Group job, Tape.Units from, Tape.Units to) {
+        Written.Group lengths = (Written.Group) new JobForm(List.of()).converted(job, new Conversion(from, to));
+        List<Written.Entry> entries = new ArrayList<>();
+        for (Written.Entry entry : lengths.entries()) {
+            boolean isUnits = entry.key().equals(UNITS.name());
+            entries.add(
+                    isUnits
+                            ? new Written.Entry(
+                                    entry.at(), entry.key(), UNITS.form().write(to, to))
+                            : entry);
+        }
+        return new Written.Group(job.at(), entries);
     }
 
     private static Tape tape(Graduation markTo) {

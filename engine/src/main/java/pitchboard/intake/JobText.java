@@ -78,6 +78,26 @@ public sealed interface JobText {
         return KeyLine.below("", new JobForm(rulebooks));
     }
 
+    /** The same lines as something to ask for, each with those inside it. */
+    static List<Question> questions(List<String> rulebooks) {
+        return Question.below("", new JobForm(rulebooks));
+    }
+
+    /** What bare numbers count in a job, be it complete or not; empty when it does not say so. */
+    static Optional<Tape.Units> findUnits(Written.Group job) {
+        return JobForm.findUnits(job);
+    }
+
+    /**
+     * A job, be it complete or not, for a tape in other units: every length exactly the same, and the same paper. It is
+     * marked to a graduation of the new units.
+     *
+     * @param from what bare numbers count in it
+     */
+    static Written.Group inUnits(Written.Group job, Tape.Units from, Tape.Units to) {
+        return JobForm.inUnits(job, from, to);
+    }
+
     default <T> T match(
             Function<? super Understood, ? extends T> understood,
             Function<? super NotUnderstood, ? extends T> notUnderstood) {

@@ -19,15 +19,19 @@ public record KeyLine(String path, String meaning, String inInches, String inMil
     static List<KeyLine> below(String path, Form<?> form) {
         List<KeyLine> lines = new ArrayList<>();
         for (Key<?> key : form.keys()) {
-            String name = path.isEmpty() ? key.name() : path + " > " + key.name();
-            lines.add(new KeyLine(
-                    name,
-                    key.meaning(),
-                    key.form().onPage(Tape.Units.INCHES),
-                    key.form().onPage(Tape.Units.MILLIMETRES),
-                    key.leftOut()));
-            lines.addAll(below(name, key.form()));
+            KeyLine line = of(path, key);
+            lines.add(line);
+            lines.addAll(below(line.path(), key.form()));
         }
         return lines;
+    }
+
+    static KeyLine of(String path, Key<?> key) {
+        return new KeyLine(
+                path.isEmpty() ? key.name() : path + " > " + key.name(),
+                key.meaning(),
+                key.form().onPage(Tape.Units.INCHES),
+                key.form().onPage(Tape.Units.MILLIMETRES),
+                key.leftOut());
     }
 }

@@ -61,6 +61,11 @@ public final class ChoiceForm<T> implements Form<T> {
     }
 
     @Override
+    public Shape shape() {
+        return Shape.of(Shape.Kind.CHOICE, List.copyOf(values.keySet()));
+    }
+
+    @Override
     public String wanted(Tape.Units units) {
         List<String> words = new ArrayList<>(values.keySet());
         String last = words.remove(words.size() - 1);

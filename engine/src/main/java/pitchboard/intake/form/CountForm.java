@@ -31,6 +31,11 @@ record CountForm(int least, int most, int often) implements Form<Integer> {
     }
 
     @Override
+    public Shape shape() {
+        return Shape.of(Shape.Kind.COUNT);
+    }
+
+    @Override
     public String wanted(Tape.Units units) {
         return "a whole number from " + least + " to " + most;
     }

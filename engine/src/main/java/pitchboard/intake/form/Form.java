@@ -24,6 +24,17 @@ public interface Form<T> {
     /** Something that can be read. */
     String example(Tape.Units units);
 
+    /** What a page must know to ask for the value. */
+    Shape shape();
+
+    /**
+     * What was written, for a tape in other units: every length the same. What is no value of this form stays as it is,
+     * so that a job that is not complete can be converted, too.
+     */
+    default Written converted(Written written, Conversion units) {
+        return written;
+    }
+
     /** The lines inside, when the value is a group of lines. */
     default List<Key<?>> keys() {
         return List.of();

@@ -1,6 +1,7 @@
 package pitchboard.intake.form;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import pitchboard.intake.written.Written;
 import pitchboard.measure.Graduation;
 import pitchboard.measure.Length;
@@ -35,6 +36,40 @@ final class GraduationForm implements Form<Graduation> {
     @Override
     public Written write(Graduation value, Tape.Units units) {
         return new Written.Text(LengthText.exact(value.step(), units));
+    }
+
+    @Override
+    public Shape shape() {
+        return Shape.of(
+                Shape.Kind.GRADUATION,
+                Stream.of(Graduation.values())
+                        .map(each -> LengthText.exact(each.step(), units(each)))
+                        .toList());
+    }
+
+    private static Tape.Units units(Graduation graduation) {
+        return graduation.isOfTheInch() ? Tape.Units.INCHES : Tape.Units.MILLIMETRES;
+    }
+
+    @Override
+    public Written converted(Written written, Conversion units) {
+        return units.findLength(written)
+                .flatMap(step -> find(step, units.from()))
+                .map(graduation -> units(graduation) == units.to() ? graduation : counterpart(graduation))
+                .map(graduation -> write(graduation, units.to()))
+                .orElse(written);
+    }
+
+    /** About as fine, on a tape of the other units. */
+    private static Graduation counterpart(Graduation graduation) {
+        return switch (graduation) {
+            case EIGHTH_INCH, SIXTEENTH_INCH -> Graduation.MILLIMETRE;
+            case THIRTY_SECOND_INCH -> Graduation.HALF_MILLIMETRE;
+            case SIXTY_FOURTH_INCH -> Graduation.TENTH_MILLIMETRE;
+            case MILLIMETRE -> Graduation.SIXTEENTH_INCH;
+            case HALF_MILLIMETRE -> Graduation.THIRTY_SECOND_INCH;
+            case TENTH_MILLIMETRE -> Graduation.SIXTY_FOURTH_INCH;
+        };
     }
 
     @Override

@@ -81,6 +81,52 @@ public abstract class GroupForm<T> implements Form<T> {
     }
 
     @Override
+    public final Shape shape() {
+        return Shape.group(lead().map(Key::name));
+    }
+
+    @Override
+    public final Written converted(Written written, Conversion units) {
+        return written.match(
+                text -> lead().<Written>map(key -> key.form().converted(text, units))
+                        .orElse(text),
+                group -> converted(group, units),
+                sequence -> sequence);
+    }
+
+    private Written converted(Written.Group group, Conversion units) {
+        List<Entry> entries = new ArrayList<>();
+        for (Entry entry : group.entries()) {
+            Written value = findKey(entry.key())
+                    .map(key -> key.form().converted(entry.value(), units))
+                    .orElse(entry.value());
+            entries.add(new Entry(entry.at(), entry.key(), value));
+        }
+        for (Key<?> key : keys()) {
+            if (group.findEntry(key.name()).isEmpty()) {
+                key.findKept(units).ifPresent(value -> entries.add(place(key, entries), new Entry(key.name(), value)));
+            }
+        }
+        return new Written.Group(group.at(), entries);
+    }
+
+    private Optional<Key<?>> findKey(String name) {
+        return keys().stream().filter(key -> key.name().equals(name)).findFirst();
+    }
+
+    /** Before the first line that comes later in the group. */
+    private int place(Key<?> key, List<Entry> entries) {
+        List<String> names = keys().stream().map(Key::name).toList();
+        int own = names.indexOf(key.name());
+        for (int i = 0; i < entries.size(); i++) {
+            if (names.indexOf(entries.get(i).key()) > own) {
+                return i;
+            }
+        }
+        return entries.size();
+    }
+
+    @Override
     public String wanted(Tape.Units units) {
         return lead().map(key -> key.form().wanted(units)).orElseGet(() -> "lines such as " + example(units));
     }

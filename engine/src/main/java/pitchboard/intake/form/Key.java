@@ -2,6 +2,7 @@ package pitchboard.intake.form;
 
 import java.util.Optional;
 import java.util.function.Function;
+import pitchboard.intake.written.Written;
 import pitchboard.measure.Tape;
 
 /**
@@ -30,8 +31,24 @@ public record Key<T>(
         return new Key<>(name, new Maybe<>(form), meaning, leftOut, units -> Optional.of(Optional.empty()));
     }
 
-    boolean isNeeded() {
+    public boolean isNeeded() {
         return unsaid.apply(Tape.Units.INCHES).isEmpty();
+    }
+
+    /**
+     * What must be written in a group that leaves this line out, so that it means the same on a tape in other units;
+     * empty when leaving it out goes on meaning the same.
+     */
+    Optional<Written> findKept(Conversion units) {
+        Optional<Written> before = unsaid(units.from()).map(value -> form.converted(value, units));
+        return before.equals(unsaid(units.to())) ? Optional.empty() : before;
+    }
+
+    private Optional<Written> unsaid(Tape.Units units) {
+        // An open line has no value to write when it is left out.
+        return unsaid.apply(units)
+                .filter(value -> !value.equals(Optional.empty()))
+                .map(value -> form.write(value, units));
     }
 
     T standIn() {

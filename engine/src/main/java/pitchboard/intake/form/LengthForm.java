@@ -25,6 +25,18 @@ record LengthForm(Range range) implements Form<Length> {
     }
 
     @Override
+    public Shape shape() {
+        return Shape.of(Shape.Kind.LENGTH);
+    }
+
+    @Override
+    public Written converted(Written written, Conversion units) {
+        return units.findLength(written)
+                .map(length -> write(length, units.to()))
+                .orElse(written);
+    }
+
+    @Override
     public String wanted(Tape.Units units) {
         return range.words(units);
     }

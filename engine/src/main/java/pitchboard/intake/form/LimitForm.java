@@ -79,6 +79,11 @@ final class LimitForm implements Form<Quantity> {
     }
 
     @Override
+    public Shape shape() {
+        return Shape.of(Shape.Kind.LIMIT);
+    }
+
+    @Override
     public String wanted(Tape.Units units) {
         return "a limit with its unit such as 8 1/4\", 210 mm, 42 degrees, 1 in 48 or 75 sq in, or a number of things";
     }

@@ -32,6 +32,22 @@ record ListForm<T>(Form<T> item, int least, int most) implements Form<List<T>> {
     }
 
     @Override
+    public Shape shape() {
+        return Shape.of(Shape.Kind.LIST);
+    }
+
+    @Override
+    public Written converted(Written written, Conversion units) {
+        return written instanceof Written.Sequence sequence
+                ? new Written.Sequence(
+                        sequence.at(),
+                        sequence.items().stream()
+                                .map(each -> item.converted(each, units))
+                                .toList())
+                : item.converted(written, units);
+    }
+
+    @Override
     public String wanted(Tape.Units units) {
         return "a list of " + least + " to " + most + ", each with " + item.wanted(units);
     }

@@ -19,6 +19,16 @@ record Maybe<T>(Form<T> form) implements Form<Optional<T>> {
     }
 
     @Override
+    public Shape shape() {
+        return form.shape();
+    }
+
+    @Override
+    public Written converted(Written written, Conversion units) {
+        return form.converted(written, units);
+    }
+
+    @Override
     public String wanted(Tape.Units units) {
         return form.wanted(units);
     }

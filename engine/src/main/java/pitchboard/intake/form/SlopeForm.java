@@ -76,6 +76,11 @@ record SlopeForm(Ratio steepest) implements Form<Ratio> {
     }
 
     @Override
+    public Shape shape() {
+        return Shape.of(Shape.Kind.SLOPE);
+    }
+
+    @Override
     public String wanted(Tape.Units units) {
         String most = Decimals.trimmed(steepest.dividedBy(PER_CENT), 1);
         return "level, or a slope of at most " + most + " % such as 1 in 60, 1/4\" per foot or 2 %";

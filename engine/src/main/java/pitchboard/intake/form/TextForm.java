@@ -28,6 +28,11 @@ record TextForm(int longest, String often) implements Form<String> {
     }
 
     @Override
+    public Shape shape() {
+        return Shape.of(Shape.Kind.WORDS);
+    }
+
+    @Override
     public String wanted(Tape.Units units) {
         return "words, at most " + longest + " characters";
     }

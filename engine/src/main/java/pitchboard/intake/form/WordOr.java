@@ -9,13 +9,26 @@ import pitchboard.measure.Tape;
 record WordOr<T>(String word, T value, Form<T> other) implements Form<T> {
     @Override
     public Optional<T> read(Written written, Proof proof) {
-        boolean isWord = written instanceof Written.Text text && text.value().equalsIgnoreCase(word);
-        return isWord ? Optional.of(value) : other.read(written, proof.or(word));
+        return isWord(written) ? Optional.of(value) : other.read(written, proof.or(word));
+    }
+
+    private boolean isWord(Written written) {
+        return written instanceof Written.Text text && text.value().equalsIgnoreCase(word);
     }
 
     @Override
     public Written write(T written, Tape.Units units) {
         return written.equals(value) ? new Written.Text(word) : other.write(written, units);
+    }
+
+    @Override
+    public Shape shape() {
+        return other.shape().or(word);
+    }
+
+    @Override
+    public Written converted(Written written, Conversion units) {
+        return isWord(written) ? written : other.converted(written, units);
     }
 
     @Override
