@@ -5,9 +5,11 @@ import pitchboard.parts.PartMaker;
 import pitchboard.parts.Worksheet;
 import pitchboard.rules.Checker;
 import pitchboard.rules.RulebookGate;
+import pitchboard.sheet.Picture;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.papers.Draughtsman;
 import pitchboard.sheet.papers.Subject;
+import pitchboard.sheet.pictures.Pictures;
 import pitchboard.stair.Choices;
 import pitchboard.stair.Solver;
 import pitchboard.stair.Stair;
@@ -36,12 +38,21 @@ public final class Pipeline {
 
     /** The set of sheets for a stair. */
     public static List<Sheet> sheets(Outcome.Designed designed) {
-        return Draughtsman.draw(new Subject(
+        return Draughtsman.draw(subject(designed));
+    }
+
+    /** The pictures of a stair for a screen. */
+    public static List<Picture> pictures(Outcome.Designed designed) {
+        return Pictures.draw(subject(designed));
+    }
+
+    private static Subject subject(Outcome.Designed designed) {
+        return new Subject(
                 designed.stair(),
                 designed.parts(),
                 designed.findings(),
                 designed.worksheet(),
                 designed.job().rulebook(),
-                designed.job().fingerprint().text()));
+                designed.job().fingerprint().text());
     }
 }

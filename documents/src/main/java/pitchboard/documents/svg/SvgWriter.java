@@ -47,7 +47,7 @@ public final class SvgWriter {
                 .attribute("width", width)
                 .attribute("height", height)
                 .close();
-        SvgMarks marks = new SvgMarks(xml);
+        SvgMarks marks = new SvgMarks(xml, SvgMarks.Parts.ON_EVERY_MARK);
         for (Mark mark : sheet.marks()) {
             marks.write(mark);
         }
