@@ -31,8 +31,9 @@ record House(String root, List<Row> rows) {
             engine    | sheet.inspection | sheet, sheet.type
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
             engine    | sheet.papers | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
+            engine    | sheet.pictures | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
             engine    | intake..    | measure, source, site, brief, rules
-            engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.papers, intake..
+            engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.papers, sheet.pictures, intake..
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

@@ -1,36 +1,14 @@
 package pitchboard.browser;
 
 import java.util.List;
-import pitchboard.documents.json.ConsideredJson;
 import pitchboard.documents.json.Json;
-import pitchboard.documents.json.OutcomeJson;
-import pitchboard.documents.svg.SvgWriter;
 import pitchboard.intake.written.Problem;
 import pitchboard.intake.written.Spot;
 import pitchboard.job.Composed;
-import pitchboard.job.Outcome;
-import pitchboard.sheet.Sheet;
-import pitchboard.stair.Considered;
 
-/** Answers as JSON: what came of the job with its drawings, or everything that is wrong. */
+/** Answers that say everything that is wrong. */
 final class AnswerJson {
     private AnswerJson() {}
-
-    /** The page has the type; drawings do not carry it. */
-    static Json outcome(Outcome outcome, List<Sheet> sheets, List<Considered> dots) {
-        SvgWriter svg = new SvgWriter();
-        return Json.object()
-                .with("outcome", OutcomeJson.of(outcome))
-                .with(
-                        "sheets",
-                        Json.list(
-                                sheets,
-                                sheet -> Json.object()
-                                        .says("id", sheet.id())
-                                        .says("title", sheet.title())
-                                        .says("svg", svg.write(sheet))))
-                .with("dots", ConsideredJson.of(outcome, dots));
-    }
 
     static Json problems(String in, List<Problem> problems) {
         return Json.object()

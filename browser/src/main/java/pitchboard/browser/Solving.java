@@ -3,7 +3,9 @@ package pitchboard.browser;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import pitchboard.documents.json.ConsideredJson;
 import pitchboard.documents.json.Json;
+import pitchboard.documents.json.OutcomeJson;
 import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
 import pitchboard.intake.LocalChanges;
@@ -17,7 +19,6 @@ import pitchboard.job.Outcome;
 import pitchboard.job.Pipeline;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
-import pitchboard.sheet.Sheet;
 
 /** Solves a job: reads it, works the local changes into its rulebook, and draws what was asked for. */
 final class Solving implements Task {
@@ -31,13 +32,13 @@ final class Solving implements Task {
 
     @Override
     public List<String> keys() {
-        return List.of("job", "changes", "sheets", "dots");
+        return List.of("job", "changes", "sheets", "pictures", "dots");
     }
 
     @Override
     public Supplier<Json> read(Asked asked) {
         Request request = new Request(
-                asked.shape("job", "a job"), asked.findShape("changes"), asked.selection("sheets"), asked.yes("dots"));
+                asked.shape("job", "a job"), asked.findShape("changes"), asked.selection("sheets"), asked.selection("pictures"), asked.yes("dots"));
         return request::answer;
     }
 
@@ -47,9 +48,10 @@ final class Solving implements Task {
      * @param job what would stand in the job file
      * @param changes what would stand in the file of local changes that the job names
      * @param sheets which sheets are wanted as drawings
+     * @param pictures which pictures for a screen are wanted
      * @param dots whether every stair that was tried is wanted
      */
-    private record Request(Written job, Optional<Written> changes, Selection sheets, boolean dots) {
+    private record Request(Written job, Optional<Written> changes, Selection sheets, Selection pictures, boolean dots) {
         Json answer() {
             return JobText.of(new Transcript.Legible(job), BOOKS)
                     .match(read -> withChanges(read.notes()), unread -> AnswerJson.problems("job", unread.problems()));
@@ -89,14 +91,23 @@ final class Solving implements Task {
 
         private Json solved(Job job) {
             Outcome outcome = Pipeline.solve(job);
-            return AnswerJson.outcome(
-                    outcome,
-                    outcome.match(this::sheets, none -> List.of()),
-                    dots ? Pipeline.considered(job) : List.of());
+            Json.Fields answer = Json.object()
+                    .with("outcome", OutcomeJson.of(outcome))
+                    .with("sheets", outcome.match(this::sheets, none -> Drawings.NONE))
+                    .with("pictures", outcome.match(this::pictures, none -> Drawings.NONE));
+            return answer.with("dots", ConsideredJson.of(outcome, dots ? Pipeline.considered(job) : List.of()));
         }
 
-        private List<Sheet> sheets(Outcome.Designed designed) {
-            return sheets.isNone() ? List.of() : Pipeline.sheets(designed, sheets::includes);
+        private Json sheets(Outcome.Designed designed) {
+            return sheets.isNone()
+                    ? Drawings.NONE
+                    : Drawings.sheets(Pipeline.sheets(designed, sheets::includes));
+        }
+
+        private Json pictures(Outcome.Designed designed) {
+            return pictures.isNone()
+                    ? Drawings.NONE
+                    : Drawings.pictures(Pipeline.pictures(designed, pictures::includes), Pipeline.places(designed));
         }
     }
 }

@@ -6,9 +6,12 @@ import pitchboard.parts.PartMaker;
 import pitchboard.parts.Worksheet;
 import pitchboard.rules.Checker;
 import pitchboard.rules.RulebookGate;
+import pitchboard.sheet.Picture;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.papers.Draughtsman;
 import pitchboard.sheet.papers.Subject;
+import pitchboard.sheet.pictures.FindingPlaces;
+import pitchboard.sheet.pictures.Pictures;
 import pitchboard.stair.Choices;
 import pitchboard.stair.Considered;
 import pitchboard.stair.Solver;
@@ -48,14 +51,26 @@ public final class Pipeline {
 
     /** Those sheets of the set whose id is wanted; the others are not drawn when that can be spared. */
     public static List<Sheet> sheets(Outcome.Designed designed, Predicate<String> wanted) {
-        return Draughtsman.draw(
-                new Subject(
-                        designed.stair(),
-                        designed.parts(),
-                        designed.findings(),
-                        designed.worksheet(),
-                        designed.job().rulebook(),
-                        designed.job().fingerprint().text()),
-                wanted);
+        return Draughtsman.draw(subject(designed), wanted);
+    }
+
+    /** The pictures of a stair for a screen, those whose id is wanted. */
+    public static List<Picture> pictures(Outcome.Designed designed, Predicate<String> wanted) {
+        return Pictures.draw(subject(designed), wanted);
+    }
+
+    /** Where on the picture of the stair the findings are that want attention. */
+    public static List<FindingPlaces.Placed> places(Outcome.Designed designed) {
+        return FindingPlaces.of(subject(designed));
+    }
+
+    private static Subject subject(Outcome.Designed designed) {
+        return new Subject(
+                designed.stair(),
+                designed.parts(),
+                designed.findings(),
+                designed.worksheet(),
+                designed.job().rulebook(),
+                designed.job().fingerprint().text());
     }
 }

@@ -14,9 +14,17 @@ import pitchboard.sheet.Spot;
 /** Copies marks out as elements. */
 final class SvgMarks {
     private final Xml xml;
+    private final Parts parts;
 
-    SvgMarks(Xml xml) {
+    SvgMarks(Xml xml, Parts parts) {
         this.xml = xml;
+        this.parts = parts;
+    }
+
+    /** Where it is told which part a mark shows. */
+    enum Parts {
+        ON_EVERY_MARK,
+        ON_GROUPS
     }
 
     void write(Mark mark) {
@@ -50,7 +58,7 @@ final class SvgMarks {
     }
 
     private void part(PartRef of) {
-        if (!of.isNone()) {
+        if (parts == Parts.ON_EVERY_MARK && !of.isNone()) {
             xml.attribute("data-part", of.id());
         }
     }
@@ -106,9 +114,14 @@ final class SvgMarks {
         xml.open("g").attribute("class", "dimension");
         part(dimension.of());
         xml.attribute("data-says", dimension.label().reads());
+        strokesAndLabel(dimension);
+        xml.close();
+    }
+
+    /** A dimension in a group that says already what it is. */
+    void strokesAndLabel(Mark.Dimension dimension) {
         dimension.strokes().forEach(this::write);
         write(dimension.label());
-        xml.close();
     }
 
     private void zone(Mark.Zone zone) {

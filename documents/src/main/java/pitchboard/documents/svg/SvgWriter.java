@@ -1,5 +1,6 @@
 package pitchboard.documents.svg;
 
+import java.util.Optional;
 import pitchboard.sheet.Mark;
 import pitchboard.sheet.Pen;
 import pitchboard.sheet.Sheet;
@@ -13,11 +14,23 @@ public final class SvgWriter {
     /** The family all sheets are set in; the page that shows a drawing must know it by this name. */
     public static final String FONT_FAMILY = "Archivo Narrow";
 
-    private final String fontRules;
+    /** Rules for all sheets, for a page that shows drawings of {@link #forPage}. */
+    public static final String STYLE = SvgStyle.RULES;
+
+    private final Optional<String> style;
 
     /** Drawings that rely on the reader's page or machine for the type; without it letters keep their widths. */
     public SvgWriter() {
         this("");
+    }
+
+    private SvgWriter(Optional<String> style) {
+        this.style = style;
+    }
+
+    /** Drawings without type and style: the page that shows them has both, {@link #STYLE} in a style sheet of its own. */
+    public static SvgWriter forPage() {
+        return new SvgWriter(Optional.empty());
     }
 
     /**
@@ -26,7 +39,7 @@ public final class SvgWriter {
      * @param fontRules {@code @font-face} rules to be put into every drawing, such as {@link SvgFonts} makes
      */
     public SvgWriter(String fontRules) {
-        this.fontRules = fontRules;
+        this(Optional.of(fontRules + SvgStyle.RULES));
     }
 
     public String write(Sheet sheet) {
@@ -41,13 +54,13 @@ public final class SvgWriter {
                 .attribute("id", sheet.id())
                 .attribute("class", "sheet");
         xml.element("title", sheet.title());
-        xml.element("style", fontRules + SvgStyle.RULES);
+        style.ifPresent(rules -> xml.element("style", rules));
         xml.open("rect")
                 .attribute("class", "paper")
                 .attribute("width", width)
                 .attribute("height", height)
                 .close();
-        SvgMarks marks = new SvgMarks(xml);
+        SvgMarks marks = new SvgMarks(xml, SvgMarks.Parts.ON_EVERY_MARK);
         for (Mark mark : sheet.marks()) {
             marks.write(mark);
         }

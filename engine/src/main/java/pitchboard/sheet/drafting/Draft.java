@@ -91,6 +91,11 @@ public final class Draft {
         return room.contains(place.box()) && texts.stream().noneMatch(place::overlaps);
     }
 
+    /** Whether a straight stroke would pass through a text. */
+    public boolean strikesText(Spot from, Spot to) {
+        return texts.stream().anyMatch(text -> text.isCrossedBy(from, to));
+    }
+
     /** Whether no line of the drawing passes through a place. */
     public boolean isClear(Quad place) {
         return marks.stream().noneMatch(mark -> crosses(mark, place));

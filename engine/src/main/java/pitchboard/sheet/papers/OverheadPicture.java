@@ -20,11 +20,11 @@ import pitchboard.stair.Headroom;
 import pitchboard.stair.Stair;
 
 /** What is above the flight, and the room it leaves; what is far above is written instead of drawn. */
-record OverheadPicture(Subject subject, View view) {
+public record OverheadPicture(Subject subject, View view) {
     private static final int FAR = 5;
 
     /** The underside at the tightest place, when it is near enough to be drawn. */
-    static Optional<Point> drawnUnderside(Stair stair) {
+    public static Optional<Point> drawnUnderside(Stair stair) {
         return stair.headroom()
                 .map(OverheadPicture::underside)
                 .filter(point -> point.y()
@@ -100,9 +100,14 @@ record OverheadPicture(Subject subject, View view) {
 
     /** The edge away from the head; what goes on past the foot is broken off. */
     private Point farEdge(Overhead overhead) {
-        Length near = stair().headerFace().minus(overhead.from());
-        Length far = overhead.to().map(to -> stair().headerFace().minus(to)).orElse(near.minus(Length.inches(30)));
-        Length shown = Length.max(far, stair().nosing(1).x().minus(Length.inches(12)));
-        return Point.of(shown, overhead.underside().value().minus(stair().site().lowerFinish()));
+        return farEdge(stair(), overhead);
+    }
+
+    /** Where the underside ends away from the head, or is broken off when it goes on past the foot. */
+    public static Point farEdge(Stair stair, Overhead overhead) {
+        Length near = stair.headerFace().minus(overhead.from());
+        Length far = overhead.to().map(to -> stair.headerFace().minus(to)).orElse(near.minus(Length.inches(30)));
+        Length shown = Length.max(far, stair.nosing(1).x().minus(Length.inches(12)));
+        return Point.of(shown, overhead.underside().value().minus(stair.site().lowerFinish()));
     }
 }

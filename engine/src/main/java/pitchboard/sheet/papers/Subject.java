@@ -35,7 +35,7 @@ public record Subject(
         worksheet = List.copyOf(worksheet);
     }
 
-    StringerLayout layout() {
+    public StringerLayout layout() {
         return StringerLayout.of(stair);
     }
 
@@ -43,17 +43,17 @@ public record Subject(
         return new SideView(stair);
     }
 
-    Tape tape() {
+    public Tape tape() {
         return stair.brief().tape();
     }
 
     /** A size in the words of the crew's tape. */
-    String size(Length length) {
+    public String size(Length length) {
         return TapeWriter.write(length, tape(), Tape.Style.PRINTED);
     }
 
     /** A position along a board in the words of the crew's tape. */
-    String running(Length length) {
+    public String running(Length length) {
         return TapeWriter.writeRunning(length, tape(), Tape.Style.PRINTED);
     }
 

@@ -3,11 +3,14 @@ package pitchboard.web.files;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import pitchboard.documents.svg.PictureWriter;
+import pitchboard.documents.svg.SvgWriter;
 
 /** Finds the files of the page: those of this program, the engine, the type and the library that draws. */
 public final class PageFiles {
@@ -34,7 +37,15 @@ public final class PageFiles {
             new Place("/page/", "/pitchboard/web/page/", NAME),
             new Place("/engine/", "/web/engine/", NAME));
 
-    private final Map<String, Optional<PageFile>> known = new ConcurrentHashMap<>();
+    /** The pens of all drawings, as the writers of drawings have them. */
+    private static final String PENS = "/page/look/pens.css";
+
+    private final Map<String, Optional<PageFile>> known = new ConcurrentHashMap<>(Map.of(PENS, Optional.of(pens())));
+
+    private static PageFile pens() {
+        return PageFile.of(
+                TYPES.get("css"), (SvgWriter.STYLE + PictureWriter.STYLE).getBytes(StandardCharsets.UTF_8));
+    }
 
     private record Place(String path, String resources, Pattern names) {
         Optional<String> findResource(String asked) {
