@@ -44,7 +44,7 @@ final class EngineServedTest {
     void the_page_to_take_along_holds_page_engine_and_job_and_asks_for_nothing() throws Exception {
         String id = desk.bring("job: \"Dock </script><!-- <b> \\u2028 \ud83d\ude80\"\n");
         Answer along = desk.get("/api/jobs/" + id + "/along.html");
-        assertThat(along.header("Content-Disposition")).startsWith("attachment; filename=\"Dock script-- b");
+        assertThat(along.header("Content-Disposition")).startsWith("attachment; filename=\"Dock script !-- b");
         String page = along.body();
         assertThat(page)
                 .doesNotContain("src=\"/")

@@ -11,6 +11,8 @@ final class Listener {
     /** A line that no longer stands is found out by then, on both ends. */
     private static final int SECONDS_OF_SILENCE = 15;
 
+    private static final int MILLISECONDS_TO_END = 1_000;
+
     private record Event(String name, String data) {}
 
     private final Line line;
@@ -34,6 +36,15 @@ final class Listener {
 
     void stop() {
         teller.interrupt();
+    }
+
+    /** Waits until nothing more is said, but not for a line that is stuck. */
+    void await() {
+        try {
+            teller.join(MILLISECONDS_TO_END);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** False when it hears nothing any more, or is too far behind: then it has to begin anew. */

@@ -70,8 +70,11 @@ public final class Live implements AutoCloseable {
         return listeners.size();
     }
 
+    /** Ends all lines, and waits until they are: a server that stops takes away what they end with. */
     @Override
     public void close() {
-        listeners.forEach(this::drop);
+        List<Listener> last = List.copyOf(listeners);
+        last.forEach(this::drop);
+        last.forEach(Listener::await);
     }
 }
