@@ -20,7 +20,7 @@ async function start() {
     useTheme(setting('theme', 'system'));
     drawWith(() => render(shell(), root));
     const [{ lines }, { pictures }] = await Promise.all([ask({ do: 'questions' }), ask({ do: 'lessons' })]);
-    change({ form: new JobForm(lines), lessons: pictures });
+    change({ form: new JobForm(lines), lessons: pictures ?? [] });
     await (inAlong() ? openAlong() : openFromServer());
 }
 
