@@ -14,17 +14,25 @@ final class AnswerJson {
         return Json.object()
                 .with(
                         "problems",
-                        Json.list(problems, problem -> problem(in, problem.at(), problem.field(), words(problem))));
+                        Json.list(
+                                problems,
+                                problem -> problem(in, problem.at(), problem.field(), words(problem))
+                                        .with(
+                                                "missing",
+                                                Json.truth(problem.read().isEmpty()))));
     }
 
     static Json refused(List<Composed.Problem> problems) {
         return Json.object()
                 .with(
                         "problems",
-                        Json.list(problems, problem -> problem("changes", problem.at(), "", problem.words())));
+                        Json.list(
+                                problems,
+                                problem -> problem("changes", problem.at(), "", problem.words())
+                                        .with("missing", Json.truth(false))));
     }
 
-    private static Json problem(String in, Spot at, String field, String words) {
+    private static Json.Fields problem(String in, Spot at, String field, String words) {
         return Json.object()
                 .says("in", in)
                 .says("field", field)

@@ -12,7 +12,14 @@ import pitchboard.intake.written.Written;
 /** Answers requests. */
 final class Answers {
     /** Everything that can be asked for. */
-    static final List<Task> TASKS = List.of(new Solving());
+    static final List<Task> TASKS = List.of(
+            new Solving(),
+            new Questioning(),
+            new Measuring(),
+            new Converting(),
+            new Comparing(),
+            new Merging(),
+            new Writing());
 
     private Answers() {}
 
@@ -27,10 +34,11 @@ final class Answers {
     private static Json answer(Written written) {
         if (written instanceof Written.Group group) {
             Asked asked = new Asked(group);
-            Optional<Task> task = task(asked, group);
+            Optional<Task> task = task(asked);
             return task.map(known -> answer(known, asked)).orElseGet(() -> wrong(asked.problems()));
         }
-        return wrong(List.of(new Problem(written.at(), "", "", "a group with \"do\" and what it needs")));
+        return wrong(
+                List.of(new Problem(written.at(), "", Asked.shown(written), "a group with \"do\" and what it needs")));
     }
 
     private static Json answer(Task task, Asked asked) {
@@ -41,14 +49,14 @@ final class Answers {
         return asked.problems().isEmpty() ? answer.get() : wrong(asked.problems());
     }
 
-    private static Optional<Task> task(Asked asked, Written.Group group) {
+    private static Optional<Task> task(Asked asked) {
         Optional<String> name = asked.findWords("do");
         Optional<Task> task = TASKS.stream()
                 .filter(each -> name.equals(Optional.of(each.name())))
                 .findFirst();
         if (task.isEmpty()) {
             List<String> names = TASKS.stream().map(Task::name).toList();
-            asked.refuse(asked.findShape("do").orElse(group), "do", "one of " + String.join(", ", names));
+            asked.refuse("do", "one of " + String.join(", ", names));
         }
         return task;
     }

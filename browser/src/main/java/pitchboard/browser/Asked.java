@@ -3,14 +3,18 @@ package pitchboard.browser;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pitchboard.intake.JobText;
 import pitchboard.intake.written.Problem;
 import pitchboard.intake.written.Written;
+import pitchboard.measure.Tape;
 
 /**
  * A request being read: gives what its lines say and takes note of what is wrong with them. What is missing or not as
  * it should be is noted, and something stands in for it, so that all else is still looked at.
  */
 final class Asked {
+    static final String UNITS = "inches or millimetres";
+
     private final Written.Group group;
     private final List<Problem> problems = new ArrayList<>();
 
@@ -22,15 +26,30 @@ final class Asked {
         return List.copyOf(problems);
     }
 
-    void refuse(Written at, String field, String expected) {
-        problems.add(new Problem(at.at(), field, "", expected));
+    /** Says that a line is not there. */
+    private void miss(String field, String expected) {
+        problems.add(new Problem(group.at(), field, "", expected));
+    }
+
+    /** Says something against a line, or that it is not there. */
+    void refuse(String field, String expected) {
+        findShape(field).ifPresentOrElse(said -> refuse(said, field, expected), () -> miss(field, expected));
+    }
+
+    private void refuse(Written said, String field, String expected) {
+        problems.add(new Problem(said.at(), field, shown(said), expected));
+    }
+
+    static String shown(Written said) {
+        return said.match(Written.Text::value, lines -> "a group of lines", list -> "a list");
     }
 
     /** Notes every line that is none of these. */
     void allow(List<String> keys) {
         group.entries().stream()
                 .filter(entry -> !keys.contains(entry.key()))
-                .forEach(stranger -> refuse(stranger.value(), stranger.key(), "one of " + String.join(", ", keys)));
+                .forEach(stranger -> problems.add(new Problem(
+                        stranger.at(), stranger.key(), stranger.key(), "one of " + String.join(", ", keys))));
     }
 
     Optional<Written> findShape(String key) {
@@ -49,7 +68,7 @@ final class Asked {
     Written shape(String key, String expected) {
         Optional<Written> said = findShape(key);
         if (said.isEmpty()) {
-            refuse(group, key, expected);
+            miss(key, expected);
         }
         return said.orElse(group);
     }
@@ -67,7 +86,7 @@ final class Asked {
     String words(String key, String expected) {
         Optional<String> said = findWords(key);
         if (said.isEmpty()) {
-            refuse(findShape(key).orElse(group), key, expected);
+            refuse(key, expected);
         }
         return said.orElse(expected);
     }
@@ -77,9 +96,18 @@ final class Asked {
         Optional<Written> said = findShape(key);
         boolean yes = said.flatMap(Asked::words).equals(Optional.of("yes"));
         if (said.isPresent() && !yes) {
-            refuse(said.get(), key, "\"yes\", or no such line");
+            refuse(key, "\"yes\", or no such line");
         }
         return yes;
+    }
+
+    /** What bare numbers count. */
+    Tape.Units units() {
+        Optional<Tape.Units> units = JobText.findUnits(group);
+        if (units.isEmpty()) {
+            refuse("units", UNITS);
+        }
+        return units.orElse(Tape.Units.INCHES);
     }
 
     /** {@code "all"}, or the names in a list; none when the line is not there. */

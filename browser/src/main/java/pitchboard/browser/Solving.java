@@ -22,8 +22,7 @@ import pitchboard.rules.books.Books;
 
 /** Solves a job: reads it, works the local changes into its rulebook, and draws what was asked for. */
 final class Solving implements Task {
-    private static final List<String> BOOKS =
-            Books.all().stream().map(Rulebook::name).toList();
+    static final List<String> BOOKS = Books.all().stream().map(Rulebook::name).toList();
 
     @Override
     public String name() {

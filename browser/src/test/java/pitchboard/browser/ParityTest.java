@@ -41,6 +41,12 @@ final class ParityTest {
 
     @ParameterizedTest
     @EnumSource
+    void every_other_request_about_every_example(Target target) {
+        compare(target, Requests.others().stream(), 1);
+    }
+
+    @ParameterizedTest
+    @EnumSource
     void a_thousand_random_jobs(Target target) {
         List<String> requests = new ArrayList<>();
         int solved = 0;

@@ -14,6 +14,7 @@ import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
 import pitchboard.intake.Notes;
 import pitchboard.intake.written.JsonWriter;
+import pitchboard.intake.written.Spot;
 import pitchboard.intake.written.Written;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
@@ -48,15 +49,48 @@ final class Requests {
 
     /** An example, with its local changes. */
     static String example(Path file, String... sheets) {
+        JobFile.Understood read = read(file);
+        Optional<Written> changes = read.changes()
+                .map(named -> ChangesText.write(
+                        named.local(), read.notes().brief().tape().units()));
+        return solve(read.notes(), changes, sheets);
+    }
+
+    private static JobFile.Understood read(Path file) {
         try {
-            JobFile.Understood read = (JobFile.Understood) JobFiles.open(file, BOOKS);
-            Optional<Written> changes = read.changes()
-                    .map(named -> ChangesText.write(
-                            named.local(), read.notes().brief().tape().units()));
-            return request(read.notes(), changes, sheets);
+            return (JobFile.Understood) JobFiles.open(file, BOOKS);
         } catch (FileTrouble trouble) {
             throw new IllegalStateException(trouble);
         }
+    }
+
+    /** The job of an example as the program writes it. */
+    static Written.Group job(Path file) {
+        return JobText.write(read(file).notes());
+    }
+
+    /** One request of every other kind than {@code solve} about each two examples that follow one another. */
+    static List<String> others() {
+        List<Written.Group> jobs = exampleFiles().stream().map(Requests::job).toList();
+        List<String> requests = new ArrayList<>(List.of(request("questions")));
+        for (int i = 0; i < jobs.size(); i++) {
+            Written.Group job = jobs.get(i);
+            Written.Group next = jobs.get((i + 1) % jobs.size());
+            requests.add(request("write", entry("job", job)));
+            requests.add(request("compare", entry("before", job), entry("after", next)));
+            requests.add(request("merge", entry("base", job), entry("mine", without(job)), entry("theirs", next)));
+            for (String units : List.of("inches", "millimetres")) {
+                requests.add(request("convert", entry("job", job), text("units", units)));
+                requests.add(request("length", text("text", i + "' 3 1/" + (i + 3) + "\""), text("units", units)));
+            }
+        }
+        return requests;
+    }
+
+    /** Without its last line. */
+    private static Written.Group without(Written.Group job) {
+        return new Written.Group(
+                job.at(), job.entries().subList(0, job.entries().size() - 1));
     }
 
     /** Random jobs under each of the books in turn, those first that the seeds make first. */
@@ -67,23 +101,35 @@ final class Requests {
     private static String random(long seed) {
         RandomJobs.Asked asked = RandomJobs.of(seed);
         String book = BOOKS.get((int) (seed % BOOKS.size()));
-        return request(new Notes(asked.site(), asked.brief(), book, Optional.empty()), Optional.empty());
+        return solve(new Notes(asked.site(), asked.brief(), book, Optional.empty()), Optional.empty());
     }
 
-    private static String request(Notes notes, Optional<Written> changes, String... sheets) {
+    private static String solve(Notes notes, Optional<Written> changes, String... sheets) {
         List<Written.Entry> entries = new ArrayList<>();
-        entries.add(new Written.Entry("do", new Written.Text("solve")));
-        entries.add(new Written.Entry("job", JobText.write(notes)));
-        changes.ifPresent(known -> entries.add(new Written.Entry("changes", known)));
+        entries.add(entry("job", JobText.write(notes)));
+        changes.ifPresent(known -> entries.add(entry("changes", known)));
         if (sheets.length > 0) {
             List<Written> ids =
                     Stream.of(sheets).<Written>map(Written.Text::new).toList();
-            entries.add(new Written.Entry(
-                    "sheets",
+            entries.add(
                     sheets[0].equals("all")
-                            ? new Written.Text("all")
-                            : new Written.Sequence(pitchboard.intake.written.Spot.NOWHERE, ids)));
+                            ? text("sheets", "all")
+                            : entry("sheets", new Written.Sequence(Spot.NOWHERE, ids)));
         }
-        return JsonWriter.write(new Written.Group(pitchboard.intake.written.Spot.NOWHERE, entries));
+        return request("solve", entries.toArray(Written.Entry[]::new));
+    }
+
+    static String request(String task, Written.Entry... entries) {
+        List<Written.Entry> all = new ArrayList<>(List.of(text("do", task)));
+        all.addAll(List.of(entries));
+        return JsonWriter.write(new Written.Group(Spot.NOWHERE, all));
+    }
+
+    static Written.Entry text(String key, String words) {
+        return entry(key, new Written.Text(words));
+    }
+
+    static Written.Entry entry(String key, Written value) {
+        return new Written.Entry(key, value);
     }
 }
