@@ -15,7 +15,20 @@ public final class PictureWriter {
     /** Rules for all pictures. Colours are custom properties of the page, and fall back on its own. */
     public static final String STYLE = PictureStyle.RULES;
 
+    /** Rules for a picture so small that its sizes cannot be read: black on white, without them. */
+    private static final String SMALL =
+            STYLE + ".picture{color:#000;background:#fff}.picture .dimension,.picture text{display:none}";
+
+    /** The picture in itself, to be shown small beside others. */
+    public String writeSmall(Picture picture) {
+        return write(picture, SMALL);
+    }
+
     public String write(Picture picture) {
+        return write(picture, "");
+    }
+
+    private static String write(Picture picture, String style) {
         Box page = picture.page();
         Xml xml = new Xml();
         xml.open("svg")
@@ -25,6 +38,9 @@ public final class PictureWriter {
                 .attribute("data-picture", picture.id())
                 .attribute("role", "img")
                 .attribute("aria-label", picture.title());
+        if (!style.isEmpty()) {
+            xml.element("style", style);
+        }
         picture.groups().forEach(group -> write(xml, group));
         return xml.close().text();
     }

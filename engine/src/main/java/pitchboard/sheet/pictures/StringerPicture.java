@@ -28,7 +28,7 @@ final class StringerPicture {
     private static final double LEFT = 5;
     private static final double RIGHT = 9;
     private static final double ABOVE = 32;
-    private static final double BELOW = 14;
+    private static final double BELOW = 18;
     private static final double STROKE = 3.4;
 
     private final Subject subject;
@@ -83,7 +83,7 @@ final class StringerPicture {
         Spot top = view.at(Length.ZERO, Length.ZERO);
         Spot bottom = view.at(Length.ZERO, depth().negated());
         pencil().line(Pen.CENTRE, top.shifted(0, -6), bottom.shifted(0, 5));
-        pencil().text(bottom.shifted(0, 10), "datum", LETTERING, Align.LEFT);
+        pencil().text(bottom.shifted(0, 14.5), "datum", LETTERING, Align.LEFT);
     }
 
     private void corner(RunningMark mark) {

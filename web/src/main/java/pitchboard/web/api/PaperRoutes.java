@@ -10,11 +10,12 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import pitchboard.app.Papers;
 import pitchboard.app.WrittenJob;
-import pitchboard.documents.svg.SvgFonts;
-import pitchboard.documents.svg.SvgWriter;
+import pitchboard.documents.svg.PictureWriter;
 import pitchboard.job.Outcome;
 import pitchboard.job.Pipeline;
+import pitchboard.sheet.Picture;
 import pitchboard.sheet.Sheet;
+import pitchboard.sheet.pictures.Pictures;
 import pitchboard.store.FileTrouble;
 import pitchboard.store.Notation;
 import pitchboard.store.library.Draft;
@@ -28,7 +29,6 @@ import pitchboard.web.wire.Refusal;
 public final class PaperRoutes {
     private static final int NOT_UNDERSTOOD = 422;
     private static final int NO_STAIR = 409;
-    private static final String PICTURE = "elevation";
 
     private final Shelf shelf;
 
@@ -79,9 +79,8 @@ public final class PaperRoutes {
 
     private void picture(Context context) throws Refusal, FileTrouble {
         Draft draft = shelf.newest(context).version().draft();
-        List<Sheet> sheets = only(Pipeline.sheets(designed(draft)), PICTURE);
-        String svg = new SvgWriter(SvgFonts.embeddedFor(sheets)).write(sheets.get(0));
-        context.contentType("image/svg+xml").result(svg);
+        Picture stair = Pipeline.pictures(designed(draft), Pictures.STAIR::equals).get(0);
+        context.contentType("image/svg+xml").result(new PictureWriter().writeSmall(stair));
     }
 
     private void file(Context context) throws Refusal, FileTrouble {

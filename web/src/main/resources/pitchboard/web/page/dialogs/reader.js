@@ -1,4 +1,5 @@
 /** Reads the marks to the one with the pencil: one at a time, as large as the screen allows, aloud when asked. */
+import { Directive, directive } from '../lib/directive.js';
 import { html, nothing } from '../lib/lit-html.js';
 import { unsafeHTML } from '../lib/directives/unsafe-html.js';
 import { inWords } from '../aloud.js';
@@ -68,5 +69,18 @@ function lit(mark) {
     const picture = state.answer.pictures.find((each) => each.id === 'stringer');
     if (!picture) return nothing;
     const svg = picture.svg.replace(`data-mark="${mark.key}"`, `data-mark="${mark.key}" data-lit="yes"`);
-    return html`<figure class="drawing lit" aria-hidden="true">${unsafeHTML(svg)}</figure>`;
+    return html`<figure class="drawing" aria-hidden="true"><div class="sideways" ${toLit(mark.key)}>${unsafeHTML(svg)}</div></figure>`;
 }
+
+/** Brings the lit mark to the middle. */
+class ToLit extends Directive {
+    update(part, [key]) {
+        if (this.key === key) return;
+        this.key = key;
+        requestAnimationFrame(() =>
+            part.element.querySelector('[data-lit]')?.scrollIntoView({ inline: 'center', block: 'nearest' }),
+        );
+    }
+}
+
+const toLit = directive(ToLit);

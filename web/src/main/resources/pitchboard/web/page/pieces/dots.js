@@ -11,11 +11,11 @@ const BOTTOM = 34;
 const EDGE = 12;
 
 export function dots() {
-    const all = state.answer.dots ?? [];
+    const all = (state.answer.dots ?? []).filter((dot) => dot.chosen || isWalkable(dot));
     if (all.length === 0) return html``;
     const across = scale(all.map((dot) => dot.run.mm), LEFT + EDGE, WIDTH - EDGE);
-    const up = scale(all.map((dot) => dot.rise.mm), HEIGHT - BOTTOM - EDGE, EDGE);
-    const at = (dot) => ({ x: across(dot.run.mm), y: up(dot.rise.mm) });
+    const up = scale(all.map((dot) => dot.risers), EDGE, HEIGHT - BOTTOM - EDGE);
+    const at = (dot) => ({ x: across(dot.run.mm), y: up(dot.risers) });
     return html`<figure class="card dots">
         <h3>${say('all-stairs')}</h3>
         <svg
@@ -33,6 +33,9 @@ export function dots() {
         </figcaption>
     </figure>`;
 }
+
+/** Nobody climbs steps beyond these; thousands of dots would hide those that matter. */
+const isWalkable = (dot) => dot.rise.mm > 110 && dot.rise.mm < 260;
 
 /** From the smallest and largest to a place on the picture. */
 function scale(values, from, to) {
@@ -55,9 +58,9 @@ const byRank = (one, other) => RANKS.indexOf(kindOf(one)) - RANKS.indexOf(kindOf
 function sign(kind) {
     return {
         chosen: svg`<circle class="dot-chosen" r="5.5" /><circle class="dot-best" r="2.5" />`,
-        best: svg`<circle class="dot-best" r="3.6" />`,
+        best: svg`<circle class="dot-best" r="3.4" />`,
         allowed: svg`<circle class="dot-allowed" r="3.2" />`,
-        tight: svg`<path class="dot-tight" d="M-3 -3h6v6h-6z" />`,
+        tight: svg`<path class="dot-tight" d="M-2 -2h4v4h-4z" />`,
         against: svg`<path class="dot-against" d="M-1.6 0h3.2" />`,
     }[kind];
 }
@@ -65,13 +68,13 @@ function sign(kind) {
 const spot = (dot, { x, y }) => svg`<g transform="translate(${x.toFixed(1)} ${y.toFixed(1)})">${sign(kindOf(dot))}</g>`;
 
 function axes(all, across, up) {
-    const runs = ends(all, 'run');
-    const rises = ends(all, 'rise');
+    const runs = ends(all, 'run').map((dot) => dot.run);
+    const rises = ends(all, 'rise').map(({ risers, rise }) => ({ risers, ...rise }));
     const floor = HEIGHT - BOTTOM;
     return svg`
         <path class="axis" d="M${LEFT} ${EDGE / 2}V${floor}H${WIDTH - 2}" />
         ${runs.map((run) => svg`<text x=${across(run.mm)} y=${floor + 15} text-anchor="middle">${run.tape}</text>`)}
-        ${rises.map((rise) => svg`<text x=${LEFT - 5} y=${up(rise.mm) + 4} text-anchor="end">${rise.tape}</text>`)}
+        ${rises.map((rise) => svg`<text x=${LEFT - 5} y=${up(rise.risers) + 4} text-anchor="end">${rise.tape}</text>`)}
         <text x=${(LEFT + WIDTH) / 2} y=${HEIGHT - 4} text-anchor="middle">${say('axis.run')}</text>
         <text transform="translate(11 ${floor / 2}) rotate(-90)" text-anchor="middle">${say('axis.rise')}</text>
     `;
@@ -79,7 +82,7 @@ function axes(all, across, up) {
 
 /** The smallest, the middle and the largest. */
 function ends(all, what) {
-    const sorted = all.map((dot) => dot[what]).sort((one, other) => one.mm - other.mm);
+    const sorted = [...all].sort((one, other) => one[what].mm - other[what].mm);
     return [sorted[0], sorted[sorted.length >> 1], sorted.at(-1)];
 }
 

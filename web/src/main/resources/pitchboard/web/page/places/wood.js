@@ -1,7 +1,7 @@
 /** Wood: the pieces, the stringer with its marks, and the marks to be checked off one by one. */
+import { unsafeHTML } from '../lib/directives/unsafe-html.js';
 import { html, nothing } from '../lib/lit-html.js';
 import { marks, tickName } from '../marks.js';
-import { drawing } from '../pieces/drawing.js';
 import { capital } from '../pieces/row.js';
 import { change, state } from '../state.js';
 import { tick } from '../ticks.js';
@@ -34,7 +34,7 @@ const firstOpen = () => Math.max(0, marks().findIndex((mark) => !isDone(mark)));
 
 function stringer() {
     const picture = state.answer.pictures.find((each) => each.id === 'stringer');
-    return picture ? drawing(picture, { stale: state.stale }) : nothing;
+    return picture ? html`<figure class="drawing"><div class="sideways" tabindex="0" role="group" aria-label=${say('stringer-marks')}>${unsafeHTML(picture.svg)}</div></figure>` : nothing;
 }
 
 function table() {
