@@ -29,7 +29,7 @@ public final class RandomJobs {
     }
 
     /** A stair of about common steps, good, bad, or impossible to build; empty where nothing climbs. */
-    static Optional<Stair> findAnyStair(Asked asked) {
+    public static Optional<Stair> findAnyStair(Asked asked) {
         Draws draws = new Draws(~asked.seed());
         Length run = draws.onTape(asked.brief().tape(), 180, 360);
         Length wanted = draws.onTape(asked.brief().tape(), 110, 240);

@@ -1,5 +1,6 @@
 package pitchboard.rules;
 
+import java.util.Optional;
 import java.util.function.Function;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
@@ -26,15 +27,20 @@ public sealed interface Verdict {
      * Not enough is known.
      *
      * @param missing what to measure, decide or look at, in the imperative
+     * @param unknown what of the job would settle it; empty when nothing that can be written in one does
      */
-    record CannotTell(Phrase missing) implements Verdict {}
+    record CannotTell(Phrase missing, Optional<Unknown> unknown) implements Verdict {}
 
     static Verdict doesNotApply(String because, Quantity... quantities) {
         return new DoesNotApply(Phrase.of(because, quantities));
     }
 
     static Verdict cannotTell(String missing, Quantity... quantities) {
-        return new CannotTell(Phrase.of(missing, quantities));
+        return new CannotTell(Phrase.of(missing, quantities), Optional.empty());
+    }
+
+    static Verdict cannotTell(Fact fact, String missing, Quantity... quantities) {
+        return new CannotTell(Phrase.of(missing, quantities), Optional.of(Unknown.of(fact)));
     }
 
     /** One answer for each case; a new case breaks every caller until it is handled. */

@@ -1,6 +1,7 @@
 package pitchboard.documents.json;
 
 import java.util.List;
+import pitchboard.intake.Asking;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Tape;
 import pitchboard.rules.Finding;
@@ -49,10 +50,19 @@ record FindingsJson(QuantityJson quantities) {
                                 fail -> words(fail.remedy()),
                                 not -> words(not.because()),
                                 cannot -> words(cannot.missing())))
+                .with(
+                        "ask",
+                        verdict.<Json>match(pass -> Json.none(), fail -> Json.none(), not -> Json.none(), this::ask))
                 .says("edition", clause.edition().shortName())
                 .says("clause", clause.locus())
                 .says("caution", clause.confidence().caution())
                 .with("localChanges", Json.list(finding.changes(), change -> Json.words(text().change(change))));
+    }
+
+    private Json ask(Verdict.CannotTell verdict) {
+        return verdict.unknown()
+                .<Json>map(unknown -> Json.words(Asking.field(unknown)))
+                .orElseGet(Json::none);
     }
 
     private FindingText text() {

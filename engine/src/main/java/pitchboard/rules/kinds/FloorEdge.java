@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import pitchboard.brief.HeadJoin;
 import pitchboard.measure.Length;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Verdict;
 import pitchboard.stair.Stair;
 
@@ -24,6 +25,7 @@ public final class FloorEdge {
         return findProjection(stair)
                 .map(byProjection)
                 .orElseGet(() -> Verdict.cannotTell(
+                        Fact.DECKING_OVERHANG,
                         "measure how far the decking of the upper floor reaches past the face of the header"));
     }
 

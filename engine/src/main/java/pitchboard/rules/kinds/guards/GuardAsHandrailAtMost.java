@@ -5,6 +5,7 @@ import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
@@ -44,7 +45,9 @@ public record GuardAsHandrailAtMost(Clause clause, Length most) implements Bound
         return Guards.judge(
                 stair,
                 guard -> rail.flatMap(any -> guard.height()),
-                "decide how high guard and handrail are: at one height the guard's top is the handrail",
+                Verdict.cannotTell(
+                        rail.isEmpty() ? Fact.RAIL_HEIGHT : Fact.GUARD_HEIGHT,
+                        "decide how high guard and handrail are: at one height the guard's top is the handrail"),
                 height -> rail.filter(height::equals).isPresent()
                         ? judge(stair, height)
                         : Verdict.doesNotApply("the handrail is not the top of the guard"));

@@ -4,6 +4,7 @@ import pitchboard.brief.Guard;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
@@ -38,7 +39,7 @@ public record GuardHeightAtLeast(Clause clause, Length least) implements Bounded
         return Guards.judge(
                 stair,
                 Guard::height,
-                "decide how high the guard is above the line of the nosings",
+                Verdict.cannotTell(Fact.GUARD_HEIGHT, "decide how high the guard is above the line of the nosings"),
                 height -> bound().judge(
                                 height,
                                 Guards.GUARD,

@@ -4,6 +4,7 @@ import pitchboard.brief.Guard;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
@@ -38,7 +39,7 @@ public record GuardOpeningLessThan(Clause clause, Length less) implements Bounde
         return Guards.judge(
                 stair,
                 Guard::opening,
-                "decide how wide the openings in the guard are",
+                Verdict.cannotTell(Fact.GUARD_OPENING, "decide how wide the openings in the guard are"),
                 opening -> bound().judge(
                                 opening,
                                 Guards.GUARD,

@@ -4,6 +4,7 @@ import pitchboard.brief.Guard;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
@@ -38,7 +39,9 @@ public record GuardTriangleLessThan(Clause clause, Length less) implements Bound
         return Guards.judge(
                 stair,
                 Guard::triangle,
-                "decide how high the bottom rail of the guard is above the nosings: what ball passes below it",
+                Verdict.cannotTell(
+                        Fact.GUARD_TRIANGLE,
+                        "decide how high the bottom rail of the guard is above the nosings: what ball passes below it"),
                 ball -> bound().judge(
                                 ball,
                                 Guards.GUARD,

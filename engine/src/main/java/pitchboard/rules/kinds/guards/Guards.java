@@ -17,17 +17,14 @@ final class Guards {
     /**
      * Judges one measure of the guard.
      *
-     * @param decide what to decide while it is open
+     * @param open what to decide while it is open
      */
     static Verdict judge(
-            Stair stair,
-            Function<Guard, Optional<Length>> measure,
-            String decide,
-            Function<Length, Verdict> byMeasure) {
+            Stair stair, Function<Guard, Optional<Length>> measure, Verdict open, Function<Length, Verdict> byMeasure) {
         Guard guard = stair.brief().guard();
         if (!guard.wanted()) {
             return Verdict.doesNotApply("no guard is planned");
         }
-        return measure.apply(guard).map(byMeasure).orElseGet(() -> Verdict.cannotTell(decide));
+        return measure.apply(guard).map(byMeasure).orElse(open);
     }
 }

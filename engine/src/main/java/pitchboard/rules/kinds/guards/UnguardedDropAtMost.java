@@ -6,6 +6,7 @@ import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 import pitchboard.plane.Point;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Proviso;
@@ -94,8 +95,9 @@ public record UnguardedDropAtMost(Clause clause, Length most, List<Proviso> prov
         Optional<Quantity> zone =
                 Proviso.find(provisos, ZONE).flatMap(Proviso::limit).map(Limit::value);
         String ask = " beside the flight falls away: more than {}, and a guard is owed";
-        return zone.map(within -> Verdict.cannotTell("measure how far the ground within {}" + ask, within, spare))
-                .orElseGet(() -> Verdict.cannotTell("measure how far the ground" + ask, spare));
+        return zone.map(within -> Verdict.cannotTell(
+                        Fact.FALL_BESIDE, "measure how far the ground within {}" + ask, within, spare))
+                .orElseGet(() -> Verdict.cannotTell(Fact.FALL_BESIDE, "measure how far the ground" + ask, spare));
     }
 
     /** The edge of a tread that is highest above what is under it: at its nosing or at its back. */

@@ -3,6 +3,7 @@ package pitchboard.rules.kinds.landings;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
@@ -37,7 +38,8 @@ public record ClearOfDoorAtLeast(Clause clause, Length least) implements Bounded
     public Verdict judge(Stair stair) {
         Landing bottom = stair.site().bottom();
         if (bottom.door().isEmpty()) {
-            return Verdict.cannotTell("say whether a door opens at the foot of the stair, and how it swings");
+            return Verdict.cannotTell(
+                    Fact.BOTTOM_DOOR, "say whether a door opens at the foot of the stair, and how it swings");
         }
         if (bottom.door().get() != Landing.Door.SWINGS_OVER_STAIR) {
             return Verdict.doesNotApply("no door swings over the bottom landing");
@@ -49,7 +51,8 @@ public record ClearOfDoorAtLeast(Clause clause, Length least) implements Bounded
                                 () -> Phrase.of(
                                         "hang the door the other way, or move the foot by {}",
                                         OnTape.noLess(stair, least.minus(clear)))))
-                .orElseGet(() ->
-                        Verdict.cannotTell("measure how much of the bottom landing the swinging door leaves clear"));
+                .orElseGet(() -> Verdict.cannotTell(
+                        Fact.CLEAR_OF_BOTTOM_DOOR,
+                        "measure how much of the bottom landing the swinging door leaves clear"));
     }
 }

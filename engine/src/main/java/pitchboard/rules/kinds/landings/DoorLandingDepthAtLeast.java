@@ -3,6 +3,7 @@ package pitchboard.rules.kinds.landings;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
@@ -45,6 +46,7 @@ public record DoorLandingDepthAtLeast(Clause clause, Length least) implements Bo
                                                 "lengthen the landing at the door by {}",
                                                 OnTape.noLess(stair, least.minus(depth)))))
                         .orElseGet(() -> Verdict.cannotTell(
+                                Fact.TOP_LANDING_DEPTH,
                                 "measure how far the landing at the door goes on in the direction of travel")));
     }
 }

@@ -3,6 +3,7 @@ package pitchboard.rules.kinds.landings;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 import pitchboard.measure.Ratio;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
@@ -42,6 +43,7 @@ public record DoorLandingFallAtMost(Clause clause, Ratio most) implements Bounde
                                         End.TOP.place(),
                                         () -> Phrase.of(
                                                 "level the landing at the door until it falls {} at most", most)))
-                        .orElseGet(() -> Verdict.cannotTell("measure how much the landing at the door falls")));
+                        .orElseGet(() -> Verdict.cannotTell(
+                                Fact.TOP_LANDING_FALL, "measure how much the landing at the door falls")));
     }
 }

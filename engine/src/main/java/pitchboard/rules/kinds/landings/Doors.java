@@ -1,6 +1,7 @@
 package pitchboard.rules.kinds.landings;
 
 import java.util.Optional;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Verdict;
 import pitchboard.site.Landing;
 import pitchboard.site.Site;
@@ -17,7 +18,7 @@ public final class Doors {
         }
         Optional<Landing.Door> door = stair.site().top().door();
         if (door.isEmpty()) {
-            return Optional.of(Verdict.cannotTell("say whether a door opens at the top of the stair"));
+            return Optional.of(Verdict.cannotTell(Fact.TOP_DOOR, "say whether a door opens at the top of the stair"));
         }
         return door.get() == Landing.Door.NONE
                 ? Optional.of(Verdict.doesNotApply("no door opens at the top"))

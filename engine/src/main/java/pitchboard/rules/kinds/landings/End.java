@@ -1,5 +1,6 @@
 package pitchboard.rules.kinds.landings;
 
+import pitchboard.rules.Fact;
 import pitchboard.rules.Place;
 import pitchboard.site.Landing;
 import pitchboard.site.Site;
@@ -23,6 +24,11 @@ public enum End {
 
     End(String word) {
         this.word = word;
+    }
+
+    /** What is measured at this end. */
+    Fact fact(Fact atTop, Fact atBottom) {
+        return this == TOP ? atTop : atBottom;
     }
 
     abstract Landing landing(Site site);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Proviso;
 import pitchboard.rules.Rule;
@@ -58,7 +59,9 @@ public record LandingDepthAtLeast(End end, Clause clause, Optional<Length> least
                 provisos,
                 Limit.atLeast(owed),
                 end.landing(stair.site()).depth(),
-                "measure how far " + end.landingWords() + " goes on level in the direction of travel",
+                Verdict.cannotTell(
+                        end.fact(Fact.TOP_LANDING_DEPTH, Fact.BOTTOM_LANDING_DEPTH),
+                        "measure how far " + end.landingWords() + " goes on level in the direction of travel"),
                 depth -> Phrase.of(
                         "lengthen " + end.landingWords() + " by {}", OnTape.noLess(stair, owed.minus(depth))));
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 import pitchboard.measure.Ratio;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Proviso;
 import pitchboard.rules.Verdict;
@@ -50,7 +51,9 @@ public record LandingFallAtMost(End end, Clause clause, Ratio most, List<Proviso
                 provisos,
                 bound(),
                 end.landing(stair.site()).fall(),
-                "measure how much " + end.landingWords() + " falls",
+                Verdict.cannotTell(
+                        end.fact(Fact.TOP_LANDING_FALL, Fact.BOTTOM_LANDING_FALL),
+                        "measure how much " + end.landingWords() + " falls"),
                 fall -> Phrase.of("level " + end.landingWords() + " until it falls {} at most", most));
     }
 }

@@ -3,6 +3,7 @@ package pitchboard.rules.kinds.landings;
 import java.util.List;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Proviso;
 import pitchboard.rules.Rule;
@@ -41,7 +42,9 @@ public record LandingWidthAtLeast(End end, Clause clause, List<Proviso> provisos
                 provisos,
                 Limit.atLeast(owed),
                 end.landing(stair.site()).width(),
-                "measure how wide " + end.landingWords() + " is across the direction of travel",
+                Verdict.cannotTell(
+                        end.fact(Fact.TOP_LANDING_WIDTH, Fact.BOTTOM_LANDING_WIDTH),
+                        "measure how wide " + end.landingWords() + " is across the direction of travel"),
                 width -> Phrase.of("widen " + end.landingWords() + " by {}", OnTape.noLess(stair, owed.minus(width))));
     }
 }

@@ -17,7 +17,7 @@ final class Landings {
     /**
      * What is measured and good passes at once; only then is it asked whether anything is owed at all.
      *
-     * @param ask what to measure while nobody did
+     * @param open what to measure while nobody did
      */
     static <Q extends Quantity> Verdict judge(
             End end,
@@ -25,13 +25,13 @@ final class Landings {
             List<Proviso> provisos,
             Limit limit,
             Optional<Q> measured,
-            String ask,
+            Verdict open,
             Function<Q, Phrase> remedy) {
         if (measured.filter(limit::admits).isPresent()) {
             return new Verdict.Pass(measured.get(), limit);
         }
         return Waivers.find(stair, provisos)
                 .orElseGet(() -> measured.map(value -> limit.judge(value, end.place(), () -> remedy.apply(value)))
-                        .orElseGet(() -> Verdict.cannotTell(ask)));
+                        .orElse(open));
     }
 }

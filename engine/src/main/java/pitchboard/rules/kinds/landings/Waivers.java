@@ -3,6 +3,7 @@ package pitchboard.rules.kinds.landings;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.measure.Count;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Proviso;
 import pitchboard.rules.Verdict;
@@ -49,7 +50,8 @@ public final class Waivers {
     private static Optional<Verdict> indoors(Stair stair) {
         Optional<Landing.Door> door = stair.site().top().door();
         if (door.isEmpty()) {
-            return Optional.of(Verdict.cannotTell("say whether a door swings over the top of the stair"));
+            return Optional.of(
+                    Verdict.cannotTell(Fact.TOP_DOOR, "say whether a door swings over the top of the stair"));
         }
         return door.get() == Landing.Door.SWINGS_OVER_STAIR
                 ? Optional.empty()
@@ -60,7 +62,7 @@ public final class Waivers {
     private static Optional<Verdict> outdoors(Stair stair) {
         Optional<Landing.Door> door = stair.site().top().door();
         if (door.isEmpty()) {
-            return Optional.of(Verdict.cannotTell("say whether a door opens at the top of the stair"));
+            return Optional.of(Verdict.cannotTell(Fact.TOP_DOOR, "say whether a door opens at the top of the stair"));
         }
         return door.get() == Landing.Door.SWINGS_AWAY
                 ? Optional.of(

@@ -4,6 +4,7 @@ import pitchboard.brief.Nosing;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Verdict;
@@ -38,7 +39,7 @@ public record NosingRadiusAtMost(Clause clause, Length most) implements Bounded 
     public Verdict judge(Stair stair) {
         if (stair.brief().nosing().isEmpty()) {
             return Verdict.cannotTell(
-                    "decide whether the nosings are left square, rounded or bevelled, and by how much");
+                    Fact.NOSING, "decide whether the nosings are left square, rounded or bevelled, and by how much");
         }
         return stair.brief().nosing().get() instanceof Nosing.Rounded edge
                 ? bound().judge(

@@ -4,6 +4,7 @@ import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
@@ -51,7 +52,8 @@ public record HandrailClearanceAtLeast(Clause clause, Length least) implements B
                                 () -> Phrase.of(
                                         "move the handrail off the wall by {}",
                                         OnTape.noLess(stair, least.minus(space)))))
-                .orElseGet(() -> Verdict.cannotTell("decide how far the handrail stands off the wall"));
+                .orElseGet(
+                        () -> Verdict.cannotTell(Fact.RAIL_TO_WALL, "decide how far the handrail stands off the wall"));
     }
 
     private static boolean isBesideWall(Stair stair, Handrail rail) {

@@ -3,6 +3,7 @@ package pitchboard.rules.kinds.rails;
 import java.util.List;
 import pitchboard.measure.Count;
 import pitchboard.measure.Phrase;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Proviso;
 import pitchboard.rules.Rule;
@@ -44,7 +45,8 @@ public record HandrailFullLength(Clause clause, List<Proviso> provisos) implemen
                 stair,
                 rail -> rail.fullLength()
                         .map(full -> judge(rail.sides().count(), full))
-                        .orElseGet(() -> Verdict.cannotTell("decide from where to where the handrail runs")));
+                        .orElseGet(() -> Verdict.cannotTell(
+                                Fact.RAIL_FULL_LENGTH, "decide from where to where the handrail runs")));
     }
 
     private Verdict judge(int rails, boolean full) {

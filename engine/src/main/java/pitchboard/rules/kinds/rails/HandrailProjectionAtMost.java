@@ -3,6 +3,7 @@ package pitchboard.rules.kinds.rails;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
@@ -43,6 +44,7 @@ public record HandrailProjectionAtMost(Clause clause, Length most) implements Bo
                                         () -> Phrase.of(
                                                 "bring the handrail closer to the side by {}",
                                                 OnTape.noLess(stair, reach.minus(most)))))
-                        .orElseGet(() -> Verdict.cannotTell("decide how far rail and brackets reach into the width")));
+                        .orElseGet(() -> Verdict.cannotTell(
+                                Fact.RAIL_REACH, "decide how far rail and brackets reach into the width")));
     }
 }

@@ -4,6 +4,7 @@ import java.util.function.Function;
 import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
 import pitchboard.measure.Pitch;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Place;
 import pitchboard.rules.Verdict;
 import pitchboard.stair.Stair;
@@ -26,8 +27,8 @@ final class Rails {
                 stair,
                 rail -> rail.height()
                         .map(byHeight)
-                        .orElseGet(() ->
-                                Verdict.cannotTell("decide how high the handrail is above the line of the nosings")));
+                        .orElseGet(() -> Verdict.cannotTell(
+                                Fact.RAIL_HEIGHT, "decide how high the handrail is above the line of the nosings")));
     }
 
     static Verdict judgeRound(Stair stair, Function<Length, Verdict> byDiameter) {
@@ -51,7 +52,7 @@ final class Rails {
                 stair,
                 rail -> rail.grip()
                         .map(byGrip)
-                        .orElseGet(() -> Verdict.cannotTell("decide what section the handrail has")));
+                        .orElseGet(() -> Verdict.cannotTell(Fact.RAIL_GRIP, "decide what section the handrail has")));
     }
 
     static Length perimeter(Handrail.Grip.Rectangle rail) {

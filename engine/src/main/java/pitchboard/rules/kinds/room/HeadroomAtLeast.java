@@ -5,6 +5,7 @@ import java.util.Optional;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Proviso;
@@ -73,7 +74,8 @@ public record HeadroomAtLeast(Clause clause, Length least, List<Proviso> proviso
     private static Verdict nothingAbove(Stair stair) {
         return stair.site().overheadChecked()
                 ? Verdict.doesNotApply("nothing is above the flight")
-                : Verdict.cannotTell("look up: measure what is above the flight, or say that nothing is");
+                : Verdict.cannotTell(
+                        Fact.OVERHEAD, "look up: measure what is above the flight, or say that nothing is");
     }
 
     private Verdict judge(Stair stair, Headroom tightest) {

@@ -4,6 +4,7 @@ import java.util.List;
 import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Verdict;
@@ -29,7 +30,8 @@ final class Widths {
         }
         return handrail.projection()
                 .map(projection -> judge(stair, clear(stair).minus(projection.times(rails)), limit))
-                .orElseGet(() -> Verdict.cannotTell("decide how far rail and brackets reach into the width"));
+                .orElseGet(() ->
+                        Verdict.cannotTell(Fact.RAIL_REACH, "decide how far rail and brackets reach into the width"));
     }
 
     private static Verdict judge(Stair stair, Length width, Limit limit) {

@@ -2,6 +2,7 @@ package pitchboard.rules.kinds.surroundings;
 
 import pitchboard.measure.Count;
 import pitchboard.measure.Phrase;
+import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Verdict;
@@ -35,7 +36,10 @@ public record LightIndoors(Clause clause, String owed) implements Figured {
         if (stair.site().setting() != Site.Setting.INDOORS) {
             return Verdict.doesNotApply("the stair is outdoors");
         }
-        return stair.site().lit().map(this::judge).orElseGet(() -> Verdict.cannotTell("say whether the stair is lit"));
+        return stair.site()
+                .lit()
+                .map(this::judge)
+                .orElseGet(() -> Verdict.cannotTell(Fact.LIGHT, "say whether the stair is lit"));
     }
 
     /** A light that is there may still stand in the wrong place or be too weak. */

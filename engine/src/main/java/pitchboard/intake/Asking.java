@@ -1,0 +1,45 @@
+package pitchboard.intake;
+
+import pitchboard.rules.Unknown;
+
+/** Where in a job file the answer belongs that a rule waits for. */
+public final class Asking {
+    private static final String ABOVE = "measured > landing above > ";
+    private static final String BELOW = "measured > landing below > ";
+    private static final String RAIL = "wanted > handrail > ";
+    private static final String GUARD = "wanted > guard > ";
+
+    private Asking() {}
+
+    /** The keys that lead there, outermost first; items of a list by number from 1. */
+    public static String field(Unknown unknown) {
+        return switch (unknown.fact()) {
+            case RISE -> "measured > rise";
+            case LEVEL_LINE -> "measured > level line > sure";
+            case RUN_AVAILABLE -> "measured > run available";
+            case OVERHEAD -> "measured > overhead";
+            case UNDERSIDE -> "measured > overhead > " + unknown.item() + " > underside";
+            case DECKING_OVERHANG -> "measured > header > decking overhang";
+            case TOP_LANDING_DEPTH -> ABOVE + "depth";
+            case TOP_LANDING_WIDTH -> ABOVE + "width";
+            case TOP_LANDING_FALL -> ABOVE + "fall";
+            case TOP_DOOR -> ABOVE + "door";
+            case BOTTOM_LANDING_DEPTH -> BELOW + "depth";
+            case BOTTOM_LANDING_WIDTH -> BELOW + "width";
+            case BOTTOM_LANDING_FALL -> BELOW + "fall";
+            case BOTTOM_DOOR -> BELOW + "door";
+            case CLEAR_OF_BOTTOM_DOOR -> BELOW + "clear of door";
+            case LIGHT -> "measured > light";
+            case FALL_BESIDE -> "measured > ground beside is lower by";
+            case NOSING -> "wanted > nosing";
+            case RAIL_HEIGHT -> RAIL + "height";
+            case RAIL_GRIP -> RAIL + "grip";
+            case RAIL_REACH -> RAIL + "reaches in";
+            case RAIL_TO_WALL -> RAIL + "gap to wall";
+            case RAIL_FULL_LENGTH -> RAIL + "full length";
+            case GUARD_HEIGHT -> GUARD + "height";
+            case GUARD_OPENING -> GUARD + "gap";
+            case GUARD_TRIANGLE -> GUARD + "triangle";
+        };
+    }
+}
