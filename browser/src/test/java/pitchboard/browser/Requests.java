@@ -39,7 +39,7 @@ final class Requests {
         }
     }
 
-    private static Path root() {
+    static Path root() {
         Path here = Path.of("").toAbsolutePath();
         while (!Files.isDirectory(here.resolve("examples"))) {
             here = here.getParent();
