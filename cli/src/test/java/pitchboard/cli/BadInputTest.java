@@ -66,13 +66,26 @@ final class BadInputTest {
 
     @Test
     void a_local_change_that_makes_no_sense_is_named_with_its_place() throws IOException {
-        Path file = job("paper: letter", "paper: letter\nlocal changes: town.yaml");
-        Files.writeString(
-                folder.resolve("town.yaml"),
-                "based on: IRC 2021\nchanges:\n  - rule: rise-at-most\n    limit: 42 degrees\n    said by: the town\n");
-        Run run = papers(file);
+        Run run = papers(jobWithChange("rise-at-most", "42 degrees"));
         assertRefused(run, ExitCode.NOT_UNDERSTOOD, "the limit of rise-at-most is a length, not an angle");
         assertThat(run.err()).containsPattern("town\\.yaml:[0-9]+:[0-9]+: ");
+    }
+
+    @Test
+    void the_advice_for_a_rule_without_a_limit_can_be_followed_to_the_letter() throws IOException {
+        String advice = "limit: not enforced";
+        assertRefused(
+                papers(jobWithChange("handrail-full-length", "3\"")), ExitCode.NOT_UNDERSTOOD, "`" + advice + "`");
+        Path mended = jobWithChange("handrail-full-length", advice.replace("limit: ", ""));
+        assertThat(Run.of("show", mended.toString()).out()).contains("it is not enforced here, says the town");
+    }
+
+    private Path jobWithChange(String rule, String limit) throws IOException {
+        Files.writeString(
+                folder.resolve("town.yaml"),
+                "based on: IRC 2021\nchanges:\n  - rule: %s\n    limit: %s\n    said by: the town\n"
+                        .formatted(rule, limit));
+        return job("paper: letter", "paper: letter\nlocal changes: town.yaml");
     }
 
     @Test
