@@ -94,8 +94,21 @@ final class BadInputTest {
         for (int i = 1; i < 12; i++) {
             bomb.append("a%d: &a%d [%s]\n".formatted(i, i, ("*a" + (i - 1) + ", ").repeat(9) + "*a" + (i - 1)));
         }
-        assertRefused(
-                papers(Files.writeString(folder.resolve("bomb.yaml"), bomb)), ExitCode.NOT_UNDERSTOOD, "bomb.yaml");
+        Run run = papers(Files.writeString(folder.resolve("bomb.yaml"), bomb));
+        assertRefused(run, ExitCode.NOT_UNDERSTOOD, "bomb.yaml:1:5: a0: found `&a0`");
+        assertThat(run.err().lines()).hasSize(1);
+    }
+
+    /** Lines of junk, almost up to the size that is taken. */
+    @Test
+    void more_problems_than_anybody_reads_are_counted() throws IOException {
+        int lines = 100_000;
+        Run run = papers(Files.writeString(folder.resolve("junk.yaml"), "a: 1\n".repeat(lines)));
+        assertRefused(run, ExitCode.NOT_UNDERSTOOD, "junk.yaml:2:1: found `a`");
+        assertThat(run.err().lines())
+                .hasSize(Desk.MOST_TOLD + 1)
+                .last()
+                .isEqualTo(folder.resolve("junk.yaml") + ": and " + (lines - 1 - Desk.MOST_TOLD) + " more, not shown");
     }
 
     @Test
