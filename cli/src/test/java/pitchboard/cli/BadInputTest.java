@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What cannot be used is refused with one clear message each, the right exit code, and nothing left behind. */
 final class BadInputTest {
@@ -43,6 +44,7 @@ final class BadInputTest {
                     rise: 8' 9 3/4"       | rise: 3/0            | measured > rise: found `3/0`
                     rise: 8' 9 3/4"       | rise: 9 17/16        | 10 1/16
                     rise: 8' 9 3/4"       | rise: 10 miles       | measured > rise
+                    treads: { boards: 2, width: 5 1/2" | treads: { boards: 2, width: 40 ft | width: found `40 ft`
                     width: 40"            | width: 40 ft         | wanted > width: found `40 ft`
                     number of risers: free| number of risers: 1000 | number of risers: found `1000`
                     rulebook: IRC 2021    | rulebook: IRC 1821   | rulebook: found `IRC 1821`
@@ -125,6 +127,12 @@ final class BadInputTest {
     }
 
     @Test
+    void an_empty_file_is_told_to_be_empty() throws IOException {
+        Path empty = Files.createFile(folder.resolve("empty.yaml"));
+        assertRefused(papers(empty), ExitCode.NOT_UNDERSTOOD, "empty.yaml:1:1: expected something in the file");
+    }
+
+    @Test
     void what_is_missing_is_said() {
         assertRefused(papers(folder.resolve("none.yaml")), ExitCode.NO_ACCESS, "none.yaml", "no such file");
         assertRefused(Run.of("show", folder.toString()), ExitCode.NO_ACCESS, folder.toString());
@@ -136,16 +144,19 @@ final class BadInputTest {
         assertRefused(papers(empty), ExitCode.NOT_UNDERSTOOD, "no job file in this folder");
     }
 
-    @Test
-    void a_place_that_cannot_be_written_is_trouble_of_its_own_kind() throws IOException {
+    /** The folder itself is a file, or it would have to be made inside one. */
+    @ParameterizedTest
+    @ValueSource(strings = {"in-the-way", "in-the-way/papers"})
+    void a_file_in_the_way_of_the_folder_stays(String to) throws IOException {
         Path file = Files.writeString(folder.resolve("in-the-way"), "mine");
         Run run = Run.of(
                 "papers",
                 Run.example("boathouse-loft").toString(),
                 "--to",
-                file.resolve("papers").toString());
+                folder.resolve(to).toString());
         assertRefused(run, ExitCode.NO_ACCESS, "in-the-way");
         assertThat(file).hasContent("mine");
+        assertThat(folder).isDirectoryNotContaining("glob:**.part");
     }
 
     @Test
