@@ -16,13 +16,20 @@ import pitchboard.store.FileTrouble;
  * @param messages progress and problems
  */
 record Desk(PrintWriter results, PrintWriter messages) {
-    /** Opens a job; when it cannot be understood, every problem is told and nothing comes back. */
+    /** A file with more problems than this is no job file, and a screen full of them tells nobody more. */
+    static final int MOST_TOLD = 60;
+
+    /** Opens a job; when it cannot be understood, its problems are told and nothing comes back. */
     Optional<Job> open(Path file) throws FileTrouble {
         return Jobs.open(file).match(understood -> Optional.of(understood.job()), this::tell);
     }
 
     private Optional<Job> tell(OpenedJob.NotUnderstood unread) {
-        unread.troubles().stream().map(Trouble::sentence).forEach(this::say);
+        unread.troubles().stream().limit(MOST_TOLD).map(Trouble::sentence).forEach(this::say);
+        int more = unread.troubles().size() - MOST_TOLD;
+        if (more > 0) {
+            say(unread.troubles().get(0).file() + ": and " + more + " more, not shown");
+        }
         return Optional.empty();
     }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What cannot be used is refused with one clear message each, the right exit code, and nothing left behind. */
 final class BadInputTest {
@@ -43,6 +44,7 @@ final class BadInputTest {
                     rise: 8' 9 3/4"       | rise: 3/0            | measured > rise: found `3/0`
                     rise: 8' 9 3/4"       | rise: 9 17/16        | 10 1/16
                     rise: 8' 9 3/4"       | rise: 10 miles       | measured > rise
+                    treads: { boards: 2, width: 5 1/2" | treads: { boards: 2, width: 40 ft | width: found `40 ft`
                     width: 40"            | width: 40 ft         | wanted > width: found `40 ft`
                     number of risers: free| number of risers: 1000 | number of risers: found `1000`
                     rulebook: IRC 2021    | rulebook: IRC 1821   | rulebook: found `IRC 1821`
@@ -66,13 +68,26 @@ final class BadInputTest {
 
     @Test
     void a_local_change_that_makes_no_sense_is_named_with_its_place() throws IOException {
-        Path file = job("paper: letter", "paper: letter\nlocal changes: town.yaml");
-        Files.writeString(
-                folder.resolve("town.yaml"),
-                "based on: IRC 2021\nchanges:\n  - rule: rise-at-most\n    limit: 42 degrees\n    said by: the town\n");
-        Run run = papers(file);
+        Run run = papers(jobWithChange("rise-at-most", "42 degrees"));
         assertRefused(run, ExitCode.NOT_UNDERSTOOD, "the limit of rise-at-most is a length, not an angle");
         assertThat(run.err()).containsPattern("town\\.yaml:[0-9]+:[0-9]+: ");
+    }
+
+    @Test
+    void the_advice_for_a_rule_without_a_limit_can_be_followed_to_the_letter() throws IOException {
+        String advice = "limit: not enforced";
+        assertRefused(
+                papers(jobWithChange("handrail-full-length", "3\"")), ExitCode.NOT_UNDERSTOOD, "`" + advice + "`");
+        Path mended = jobWithChange("handrail-full-length", advice.replace("limit: ", ""));
+        assertThat(Run.of("show", mended.toString()).out()).contains("it is not enforced here, says the town");
+    }
+
+    private Path jobWithChange(String rule, String limit) throws IOException {
+        Files.writeString(
+                folder.resolve("town.yaml"),
+                "based on: IRC 2021\nchanges:\n  - rule: %s\n    limit: %s\n    said by: the town\n"
+                        .formatted(rule, limit));
+        return job("paper: letter", "paper: letter\nlocal changes: town.yaml");
     }
 
     @Test
@@ -81,8 +96,21 @@ final class BadInputTest {
         for (int i = 1; i < 12; i++) {
             bomb.append("a%d: &a%d [%s]\n".formatted(i, i, ("*a" + (i - 1) + ", ").repeat(9) + "*a" + (i - 1)));
         }
-        assertRefused(
-                papers(Files.writeString(folder.resolve("bomb.yaml"), bomb)), ExitCode.NOT_UNDERSTOOD, "bomb.yaml");
+        Run run = papers(Files.writeString(folder.resolve("bomb.yaml"), bomb));
+        assertRefused(run, ExitCode.NOT_UNDERSTOOD, "bomb.yaml:1:5: a0: found `&a0`");
+        assertThat(run.err().lines()).hasSize(1);
+    }
+
+    /** Lines of junk, almost up to the size that is taken. */
+    @Test
+    void more_problems_than_anybody_reads_are_counted() throws IOException {
+        int lines = 100_000;
+        Run run = papers(Files.writeString(folder.resolve("junk.yaml"), "a: 1\n".repeat(lines)));
+        assertRefused(run, ExitCode.NOT_UNDERSTOOD, "junk.yaml:2:1: found `a`");
+        assertThat(run.err().lines())
+                .hasSize(Desk.MOST_TOLD + 1)
+                .last()
+                .isEqualTo(folder.resolve("junk.yaml") + ": and " + (lines - 1 - Desk.MOST_TOLD) + " more, not shown");
     }
 
     @Test
@@ -99,6 +127,12 @@ final class BadInputTest {
     }
 
     @Test
+    void an_empty_file_is_told_to_be_empty() throws IOException {
+        Path empty = Files.createFile(folder.resolve("empty.yaml"));
+        assertRefused(papers(empty), ExitCode.NOT_UNDERSTOOD, "empty.yaml:1:1: expected something in the file");
+    }
+
+    @Test
     void what_is_missing_is_said() {
         assertRefused(papers(folder.resolve("none.yaml")), ExitCode.NO_ACCESS, "none.yaml", "no such file");
         assertRefused(Run.of("show", folder.toString()), ExitCode.NO_ACCESS, folder.toString());
@@ -110,16 +144,19 @@ final class BadInputTest {
         assertRefused(papers(empty), ExitCode.NOT_UNDERSTOOD, "no job file in this folder");
     }
 
-    @Test
-    void a_place_that_cannot_be_written_is_trouble_of_its_own_kind() throws IOException {
+    /** The folder itself is a file, or it would have to be made inside one. */
+    @ParameterizedTest
+    @ValueSource(strings = {"in-the-way", "in-the-way/papers"})
+    void a_file_in_the_way_of_the_folder_stays(String to) throws IOException {
         Path file = Files.writeString(folder.resolve("in-the-way"), "mine");
         Run run = Run.of(
                 "papers",
                 Run.example("boathouse-loft").toString(),
                 "--to",
-                file.resolve("papers").toString());
+                folder.resolve(to).toString());
         assertRefused(run, ExitCode.NO_ACCESS, "in-the-way");
         assertThat(file).hasContent("mine");
+        assertThat(folder).isDirectoryNotContaining("glob:**.part");
     }
 
     @Test

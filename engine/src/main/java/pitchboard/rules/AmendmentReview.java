@@ -36,7 +36,9 @@ record AmendmentReview(String book, List<Entry> entries, Amendment amendment) {
             return Optional.empty();
         }
         if (rule.limit().isEmpty()) {
-            return problem(name() + " has no limit to change", "leave the limit out to say that it is not enforced");
+            return problem(
+                    name() + " has no limit to change",
+                    "say `limit: not enforced` to lift it, or leave the change out");
         }
         return valueProblem(rule.limit().get());
     }

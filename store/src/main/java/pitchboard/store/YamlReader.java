@@ -34,6 +34,10 @@ final class YamlReader {
 
     private final Iterator<Event> events;
     private final List<Problem> problems = new ArrayList<>();
+    /** Where in the problems the first anchor or reference stands, and how many there are. */
+    private int firstReference;
+
+    private int references;
     private int depth;
 
     private YamlReader(String yaml) {
@@ -62,7 +66,16 @@ final class YamlReader {
         if (end.getEventId() != Event.ID.StreamEnd) {
             problems.add(new Problem(spot(end), "", "---", "one document in the file"));
         }
+        if (references > 1) {
+            problems.set(firstReference, withTheOthers(problems.get(firstReference)));
+        }
         return problems.isEmpty() ? new Transcript.Legible(written) : new Transcript.Illegible(problems);
+    }
+
+    private Problem withTheOthers(Problem first) {
+        int more = references - 1;
+        return new Problem(
+                first.at(), first.field(), first.read(), first.expected() + "; and " + more + " more such further on");
     }
 
     private Written node(Event event, String field) {
@@ -96,14 +109,27 @@ final class YamlReader {
         tag.ifPresent(
                 name -> refuse(event, field, "!" + name, "plain text without a tag (quote it if it begins with !)"));
         if (event instanceof AliasEvent alias) {
-            refuse(event, field, "*" + alias.getAlias(), "the value itself, written out, instead of a reference to it");
+            refuseReference(
+                    event,
+                    field,
+                    "*" + alias.getAlias(),
+                    "the value itself, written out, instead of a reference to it");
         } else if (event instanceof NodeEvent node && node.getAnchor().isPresent()) {
-            refuse(
+            refuseReference(
                     event,
                     field,
                     "&" + node.getAnchor().get(),
                     "a value without an anchor (quote it if it begins with &)");
         }
+    }
+
+    /** Anchors and references can be thousands: the first is told, the others are counted. */
+    private void refuseReference(Event event, String field, String read, String expected) {
+        if (references == 0) {
+            firstReference = problems.size();
+            refuse(event, field, read, expected);
+        }
+        references++;
     }
 
     private void refuse(Event event, String field, String read, String expected) {

@@ -122,7 +122,20 @@ final class YamlReaderTest {
             bomb.append("a").append(i).append(": &a").append(i).append(" [");
             bomb.append(("*a" + (i - 1) + ", ").repeat(10)).append("]\n");
         }
-        assertThat(problems(bomb.toString())).hasSize(10 + 9 * 10);
+        assertThat(problems(bomb.toString()))
+                .containsExactly("line 1, column 5: a0: found `&a0`, expected a value without an anchor"
+                        + " (quote it if it begins with &); and 99 more such further on");
+    }
+
+    @Test
+    void references_do_not_hide_what_else_is_wrong() {
+        assertThat(problems("a: 1\na: 2\nb: &b 3\nc: *b\nc: 4\n"))
+                .containsExactly(
+                        "line 2, column 1: found `a`, expected each name once in its group: this one is in line 1 already",
+                        "line 3, column 4: b: found `&b`, expected a value without an anchor (quote it if it begins"
+                                + " with &); and 1 more such further on",
+                        "line 5, column 1: found `c`, expected each name once in its group: this one is in line 4"
+                                + " already");
     }
 
     @ParameterizedTest

@@ -176,7 +176,7 @@ final class AmendmentsTest {
             # a limit of another kind
             unrailed-risers-less-than | | 3 in | the limit of unrailed-risers-less-than is a count, not a length | give a count; the book has 4
             # no limit to move
-            handrail-full-length | | 3 in | handrail-full-length has no limit to change | leave the limit out to say that it is not enforced
+            handrail-full-length | | 3 in | handrail-full-length has no limit to change | say `limit: not enforced` to lift it, or leave the change out
             top-landing-waiver-indoors | | 3 in | top-landing-waiver-indoors is part of a rule and cannot be lifted by itself | change top-landing-depth-at-least or top-landing-width-at-least or top-landing-fall-at-most instead
             # less than nothing
             rise-at-most | | -8 in | a limit of -8" for rise-at-most is less than nothing | give it without a minus; the book has 7 3/4"
