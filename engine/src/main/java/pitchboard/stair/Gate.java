@@ -9,8 +9,18 @@ public interface Gate {
 
     List<Objection> objections(Stair candidate);
 
+    /**
+     * The first of them, and no more than so many: for a gate that can spare itself the others.
+     *
+     * @param most 1 or more
+     */
+    default List<Objection> firstObjections(Stair candidate, int most) {
+        List<Objection> all = objections(candidate);
+        return all.size() > most ? all.subList(0, most) : all;
+    }
+
     /** Whether nothing stands against it. */
     default boolean admits(Stair candidate) {
-        return objections(candidate).isEmpty();
+        return firstObjections(candidate, 1).isEmpty();
     }
 }

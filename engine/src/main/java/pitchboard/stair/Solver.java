@@ -45,7 +45,7 @@ public final class Solver {
     }
 
     private Choices solve() {
-        List<Option> all = Candidates.of(site, brief).map(this::judged).toList();
+        List<Option> all = judged();
         Ranking ranking = new Ranking(brief.wishes());
         List<Option> good =
                 ranking.bestFirst(all.stream().filter(Option::isAllowed).toList());
@@ -55,15 +55,31 @@ public final class Solver {
         return new Choices(asWished, others, nearMisses(all), chosen(asWished, all, ranking));
     }
 
-    private Option judged(Stair stair) {
-        List<Objection> against = new ArrayList<>(wood.objections(stair));
-        against.addAll(code.objections(stair));
-        return new Option(stair, against);
+    /** All that can be chosen, or told as a near miss. */
+    private List<Option> judged() {
+        Sieve sieve = new Sieve(wood, code);
+        List<Option> judged = new ArrayList<>();
+        Candidates.of(site, brief).forEach(stair -> {
+            if (isWished(stair.flight())) {
+                judged.add(sieve.judgeInAnyCase(stair));
+            } else {
+                sieve.judge(stair).ifPresent(judged::add);
+            }
+        });
+        return judged;
+    }
+
+    /** Whether it is one of those among which the least bad is chosen when none is allowed. */
+    private boolean isWished(Flight flight) {
+        return brief.wishes().fixesSomething() && meetsWishes(flight);
     }
 
     private boolean meetsWishes(Option option) {
+        return meetsWishes(option.stair().flight());
+    }
+
+    private boolean meetsWishes(Flight flight) {
         Wishes wishes = brief.wishes();
-        Flight flight = option.stair().flight();
         return wishes.risers().map(risers -> risers == flight.risers()).orElse(true)
                 && wishes.run().map(run -> run.equals(flight.run())).orElse(true);
     }
