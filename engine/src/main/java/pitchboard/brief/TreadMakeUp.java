@@ -13,6 +13,6 @@ import pitchboard.measure.Length;
 public record TreadMakeUp(int boards, Length boardWidth, Length gap, Length thickness) {
     /** From the back edge of the tread to its nosing. */
     public Length width() {
-        return boardWidth.times(boards).plus(gap.times(boards - 1L));
+        return boards == 1 ? boardWidth : boardWidth.times(boards).plus(gap.times(boards - 1L));
     }
 }

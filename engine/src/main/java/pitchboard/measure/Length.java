@@ -64,7 +64,7 @@ public final class Length implements Quantity, Comparable<Length> {
     }
 
     public Length minus(Length other) {
-        return new Length(units.plus(other.units.negated()));
+        return new Length(units.minus(other.units));
     }
 
     public Length negated() {
@@ -76,7 +76,7 @@ public final class Length implements Quantity, Comparable<Length> {
     }
 
     public Length times(long factor) {
-        return times(Ratio.of(factor));
+        return new Length(units.times(factor));
     }
 
     public Length times(Ratio factor) {

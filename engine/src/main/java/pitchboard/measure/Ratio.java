@@ -86,14 +86,29 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     }
 
     private static boolean isNarrow(long numerator, long denominator) {
-        return Math.abs(numerator) < NARROW && denominator < NARROW;
+        return numerator > -NARROW && numerator < NARROW && denominator < NARROW;
     }
 
     private static long greatestCommonDivisor(long a, long b) {
         long x = a;
         long y = b;
         while (y != 0) {
+            if (x < NARROW && y < NARROW) {
+                return greatestCommonDivisor((int) x, (int) y);
+            }
             long rest = x % y;
+            x = y;
+            y = rest;
+        }
+        return x;
+    }
+
+    /** Because dividing ints takes much less than dividing longs. */
+    private static int greatestCommonDivisor(int a, int b) {
+        int x = a;
+        int y = b;
+        while (y != 0) {
+            int rest = x % y;
             x = y;
             y = rest;
         }
@@ -114,14 +129,8 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     }
 
     public Ratio plus(Ratio other) {
-        if (isNarrow() && narrowDenominator == other.narrowDenominator) {
-            return of(narrowNumerator + other.narrowNumerator, narrowDenominator);
-        }
         if (isNarrow() && other.isNarrow()) {
-            long top = narrowNumerator * other.narrowDenominator + other.narrowNumerator * narrowDenominator;
-            long bottom = narrowDenominator * other.narrowDenominator;
-            // Because a whole number shares nothing with the other's denominator, such a sum is in lowest terms.
-            return isWhole() || other.isWhole() ? inLowestTerms(top, bottom) : of(top, bottom);
+            return plus(other.narrowNumerator, other.narrowDenominator);
         }
         return of(
                 numerator().multiply(other.denominator()).add(other.numerator().multiply(denominator())),
@@ -129,18 +138,38 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     }
 
     public Ratio minus(Ratio other) {
-        return plus(other.negated());
+        return isNarrow() && other.isNarrow()
+                ? plus(-other.narrowNumerator, other.narrowDenominator)
+                : plus(other.negated());
+    }
+
+    /** Both narrow. */
+    private Ratio plus(long top, long bottom) {
+        if (narrowDenominator == bottom) {
+            return of(narrowNumerator + top, bottom);
+        }
+        long newTop = narrowNumerator * bottom + top * narrowDenominator;
+        long newBottom = narrowDenominator * bottom;
+        // Because a whole number shares nothing with the other's denominator, such a sum is in lowest terms.
+        return narrowDenominator == 1 || bottom == 1 ? inLowestTerms(newTop, newBottom) : of(newTop, newBottom);
     }
 
     public Ratio times(Ratio other) {
         if (isNarrow() && other.isNarrow()) {
-            return of(narrowNumerator * other.narrowNumerator, narrowDenominator * other.narrowDenominator);
+            return times(other.narrowNumerator, other.narrowDenominator);
         }
         return of(numerator().multiply(other.numerator()), denominator().multiply(other.denominator()));
     }
 
     public Ratio times(long factor) {
-        return times(of(factor));
+        return isNarrow() && isNarrow(factor, 1) ? times(factor, 1) : times(of(factor));
+    }
+
+    /** Both narrow. What can be cancelled is cancelled crosswise first: then the product is in lowest terms. */
+    private Ratio times(long top, long bottom) {
+        long across = bottom == 1 ? 1 : greatestCommonDivisor(Math.abs(narrowNumerator), bottom);
+        long back = narrowDenominator == 1 ? 1 : greatestCommonDivisor(Math.abs(top), narrowDenominator);
+        return inLowestTerms((narrowNumerator / across) * (top / back), (narrowDenominator / back) * (bottom / across));
     }
 
     /**

@@ -41,6 +41,12 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
         return withParts(rational.plus(same.rational), coefficient.plus(same.coefficient));
     }
 
+    Surd minus(Surd other) {
+        return other.isRational()
+                ? new Surd(rational.minus(other.rational), coefficient, radicand)
+                : plus(other.negated());
+    }
+
     Surd negated() {
         if (isRational()) {
             return of(rational.negated());
@@ -53,6 +59,10 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
             return of(rational.times(factor));
         }
         return withParts(rational.times(factor), coefficient.times(factor));
+    }
+
+    Surd times(long factor) {
+        return isRational() ? of(rational.times(factor)) : times(Ratio.of(factor));
     }
 
     /** Over the same radicand, which is known to be no square. */
@@ -113,7 +123,7 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
             return rational.compareTo(other.rational);
         }
         if (isRational() || other.isRational() || radicand.equals(other.radicand)) {
-            return plus(other.negated()).signum();
+            return minus(other).signum();
         }
         if (equals(other)) {
             return 0;
