@@ -2,7 +2,7 @@
 import { state } from './state.js';
 import { say } from './words.js';
 
-/** `{key, name, at, exact}`: `key` is what the drawing calls the mark. */
+/** `{key, name, at}`: `key` is what the drawing calls the mark. */
 export function marks() {
     const { stringer } = state.answer.outcome;
     return [
@@ -12,6 +12,9 @@ export function marks() {
     ];
 }
 
-const one = (key, name, at) => ({ key, name, at: at.line.tape, exact: at.exact.exact });
+/** As the tape is read while it lies along a board, and as the drawing has it: in inches alone, without feet. */
+const running = (line) => (line.exact.endsWith(' in') ? line.exact.replace(/ in$/, '"') : line.tape);
+
+const one = (key, name, at) => ({ key, name, at: running(at.line) });
 
 export const tickName = (mark) => `mark ${mark.key}`;
