@@ -32,6 +32,7 @@ record House(String root, List<Row> rows) {
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
             engine    | sheet.papers | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
+            engine    | sheet.lessons | measure, plane, site, brief, stair, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
             engine    | intake..    | measure, source, site, brief, rules
             engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.papers, sheet.pictures, intake..
             documents | documents.. | engine

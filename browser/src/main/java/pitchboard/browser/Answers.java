@@ -15,6 +15,7 @@ final class Answers {
     static final List<Task> TASKS = List.of(
             new Solving(),
             new Questioning(),
+            new Teaching(),
             new Measuring(),
             new Converting(),
             new Comparing(),

@@ -11,7 +11,7 @@ import pitchboard.sheet.drafting.Pencil;
 import pitchboard.sheet.type.TextBox;
 
 /** A picture in the making: what is drawn in one go becomes one group. */
-final class Canvas {
+public final class Canvas {
     /** Because letters that touch the edge of a screen are hard to read. */
     private static final double MARGIN = 0.8;
 
@@ -21,25 +21,25 @@ final class Canvas {
     private final List<Box> taps = new ArrayList<>();
     private int grouped;
 
-    Canvas(String id, String title, Box page) {
+    public Canvas(String id, String title, Box page) {
         this.page = page;
         this.draft = new Draft(id, title, page.inset(MARGIN));
     }
 
-    Box page() {
+    public Box page() {
         return page;
     }
 
-    Draft draft() {
+    public Draft draft() {
         return draft;
     }
 
-    Pencil pencil() {
+    public Pencil pencil() {
         return draft.pencil();
     }
 
     /** Makes a group of all that is drawn meanwhile; of nothing comes no group. */
-    void group(Picture.Kind kind, String name, Runnable drawing) {
+    public void group(Picture.Kind kind, String name, Runnable drawing) {
         drawing.run();
         List<Mark> drawn = ungrouped();
         if (!drawn.isEmpty()) {
@@ -91,15 +91,15 @@ final class Canvas {
                 left, top, Math.min(page.right(), grown.right()) - left, Math.min(page.bottom(), grown.bottom()) - top);
     }
 
-    void part(String name, Runnable drawing) {
+    public void part(String name, Runnable drawing) {
         group(Picture.Kind.PART, name, drawing);
     }
 
-    void plain(Runnable drawing) {
+    public void plain(Runnable drawing) {
         group(Picture.Kind.PLAIN, "", drawing);
     }
 
-    Picture picture() {
+    public Picture picture() {
         return new Picture(draft.id(), draft.title(), page, groups);
     }
 }

@@ -34,7 +34,7 @@ final class StairSizes {
     private static final double NEXT_STRING = 9.6;
     private static final double UNDER_STRINGS = 3.6;
     private static final double BESIDE_STEP = 2.6;
-    private static final double RISE_BEHIND_FACE = 13.5;
+    static final double RISE_BEHIND_FACE = 13.5;
 
     private final Subject subject;
     private final Stair stair;
@@ -150,18 +150,19 @@ final class StairSizes {
         canvas.pencil().text(tip.midTo(start).shifted(0, -1.1), words, LETTERING, Align.CENTRE);
     }
 
-    private int step() {
+    /** The step in the middle, whose rise and run are shown. */
+    static int step(Stair stair) {
         return Math.max(1, stair.treads() / 2);
     }
 
     private Point nosing() {
-        return stair.nosing(step());
+        return stair.nosing(step(stair));
     }
 
     /** From the nosing of a step in the middle to the next; of a single step, from the ground. */
     private void rise() {
         Point lower = stair.treads() > 1 ? nosing() : nosing().shifted(Length.ZERO, stair.rise().negated());
-        Point upper = stair.treads() > 1 ? stair.nosing(step() + 1) : nosing();
+        Point upper = stair.treads() > 1 ? stair.nosing(step(stair) + 1) : nosing();
         double x = view.at(lower).x() - BESIDE_STEP;
         sizes.draw(
                 view.plumb(lower),

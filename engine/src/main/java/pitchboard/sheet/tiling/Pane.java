@@ -12,7 +12,7 @@ import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.type.TextBox;
 
 /** Copies what one window shows of a large drawing to its place on a page, cut off at the window's edges. */
-final class Pane {
+public final class Pane {
     private static final double STEP_DEGREES = 3;
 
     private final Box window;
@@ -26,7 +26,7 @@ final class Pane {
      *
      * @param to the top left corner of the window on the page
      */
-    Pane(Box window, Draft page, Spot to) {
+    public Pane(Box window, Draft page, Spot to) {
         this.window = window;
         this.clip = new Clip(window);
         this.right = to.x() - window.left();
@@ -34,7 +34,7 @@ final class Pane {
         this.page = page;
     }
 
-    void copy(Mark mark) {
+    public void copy(Mark mark) {
         if (mark instanceof Mark.Line line) {
             line(line.of(), line.pen(), line.spots());
         } else if (mark instanceof Mark.Shape shape) {
