@@ -36,8 +36,7 @@ final class Drawings {
                         .says("svg", PICTURES.write(picture))
                         .with(
                                 "places",
-                                Json.list(
-                                        picture.id().equals(Pictures.STAIR) ? places : List.of(), Drawings::place)));
+                                Json.list(picture.id().equals(Pictures.STAIR) ? places : List.of(), Drawings::place)));
     }
 
     private static Json place(FindingPlaces.Placed placed) {

@@ -37,7 +37,11 @@ final class Solving implements Task {
     @Override
     public Supplier<Json> read(Asked asked) {
         Request request = new Request(
-                asked.shape("job", "a job"), asked.findShape("changes"), asked.selection("sheets"), asked.selection("pictures"), asked.yes("dots"));
+                asked.shape("job", "a job"),
+                asked.findShape("changes"),
+                asked.selection("sheets"),
+                asked.selection("pictures"),
+                asked.yes("dots"));
         return request::answer;
     }
 
@@ -98,9 +102,7 @@ final class Solving implements Task {
         }
 
         private Json sheets(Outcome.Designed designed) {
-            return sheets.isNone()
-                    ? Drawings.NONE
-                    : Drawings.sheets(Pipeline.sheets(designed, sheets::includes));
+            return sheets.isNone() ? Drawings.NONE : Drawings.sheets(Pipeline.sheets(designed, sheets::includes));
         }
 
         private Json pictures(Outcome.Designed designed) {

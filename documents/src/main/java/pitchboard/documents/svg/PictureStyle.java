@@ -34,7 +34,9 @@ final class PictureStyle {
             rule(rules, SvgStyle.name(fill), "fill:" + tints.get(fill));
         }
         rules.append(".picture .part .fill-white{fill:var(--picture-board,Canvas)}\n");
-        rules.append(".picture .dimension[data-field] text{fill:").append(size()).append("}\n");
+        rules.append(".picture .dimension[data-field] text{fill:")
+                .append(size())
+                .append("}\n");
         rules.append(".picture .dimension .fill-black{fill:").append(size()).append("}\n");
         rules.append(".picture .zone{pointer-events:all}\n");
         return rules.toString();

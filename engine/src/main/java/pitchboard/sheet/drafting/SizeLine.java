@@ -102,10 +102,11 @@ public final class SizeLine {
 
     private Optional<Placed> place(TypeLine words, Box line, List<Toward> sides) {
         return OFF.stream()
-                .flatMap(off -> sides.stream().flatMap(side -> ALONG.stream()
-                        .map(along -> side.beside(
-                                line, words.width(), lettering.capHeight(), BESIDE + off, off == 0 ? along : 0))
-                        .map(centre -> placed(words, centre, line, off))))
+                .flatMap(off -> sides.stream()
+                        .flatMap(side -> ALONG.stream()
+                                .map(along -> side.beside(
+                                        line, words.width(), lettering.capHeight(), BESIDE + off, off == 0 ? along : 0))
+                                .map(centre -> placed(words, centre, line, off))))
                 .filter(this::hasRoom)
                 .findFirst();
     }

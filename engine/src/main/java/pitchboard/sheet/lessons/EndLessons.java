@@ -25,7 +25,8 @@ final class EndLessons {
     private static final Length NEAR = Length.inches(17);
     private static final Length WHOLE_HEAD = Length.inches(22);
 
-    private static final HeadFixing HANGER_BOARD = new HeadFixing.HangerBoard(Length.inches(1, 1, 2), Length.inches(5, 1, 2));
+    private static final HeadFixing HANGER_BOARD =
+            new HeadFixing.HangerBoard(Length.inches(1, 1, 2), Length.inches(5, 1, 2));
     private static final HeadFixing LEDGER = new HeadFixing.Ledger(Length.inches(1, 1, 2), Length.inches(3, 1, 2));
     private static final FootDetail SOLE = new FootDetail.SoleBoard(Length.inches(1, 1, 2), Length.inches(11, 1, 4));
     private static final FootDetail KICKER = new FootDetail.Kicker(Length.inches(1, 1, 2), Length.inches(3, 1, 2));
@@ -91,7 +92,8 @@ final class EndLessons {
         Window window = head("A metal hanger under the head", new HeadFixing.MetalHanger());
         StringerShape shape = new StringerShape(window.stair());
         Point low = shape.headBottom();
-        Point seat = Point.of(low.x().minus(Length.inches(3)), shape.bottomEdge(low.x().minus(Length.inches(3))));
+        Point seat = Point.of(
+                low.x().minus(Length.inches(3)), shape.bottomEdge(low.x().minus(Length.inches(3))));
         Length up = Length.inches(5);
         window.canvas().part("hanger", () -> {
             Pencil pencil = window.canvas().pencil();

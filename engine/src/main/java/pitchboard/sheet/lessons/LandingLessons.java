@@ -120,7 +120,8 @@ final class LandingLessons {
     }
 
     private static void swing(Scene scene, Spot hinge, double leaf, double from, double sweep) {
-        scene.canvas().group(Picture.Kind.PLAIN, "", () -> scene.canvas().pencil().arc(Pen.HIDDEN, hinge, leaf, from, sweep));
+        scene.canvas()
+                .group(Picture.Kind.PLAIN, "", () -> scene.canvas().pencil().arc(Pen.HIDDEN, hinge, leaf, from, sweep));
     }
 
     private static Lesson clearOfDoor(String end) {

@@ -53,8 +53,8 @@ final class NosingLessons {
             new Hatch(canvas.pencil()).inside(corners, Material.TIMBER_ACROSS);
             canvas.pencil().outline(Pen.CUT, corners);
         });
-        canvas.plain(() -> canvas.pencil()
-                .line(Pen.HIDDEN, Spot.of(14, UNDER + 0.4), Spot.of(14, 23.2), Spot.of(29, 23.2)));
+        canvas.plain(
+                () -> canvas.pencil().line(Pen.HIDDEN, Spot.of(14, UNDER + 0.4), Spot.of(14, 23.2), Spot.of(29, 23.2)));
         return canvas;
     }
 

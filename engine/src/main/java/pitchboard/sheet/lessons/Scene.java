@@ -136,9 +136,7 @@ final class Scene {
     Scene plumb(double x, double from, double to) {
         canvas.part("plumb", () -> {
             pencil().line(Pen.THIN, Spot.of(x, from), Spot.of(x, to - 1.8));
-            pencil().fill(
-                            Fill.BLACK,
-                            List.of(Spot.of(x, to), Spot.of(x - 0.6, to - 1.8), Spot.of(x + 0.6, to - 1.8)));
+            pencil().fill(Fill.BLACK, List.of(Spot.of(x, to), Spot.of(x - 0.6, to - 1.8), Spot.of(x + 0.6, to - 1.8)));
         });
         return this;
     }

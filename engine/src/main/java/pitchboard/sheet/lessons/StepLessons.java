@@ -20,8 +20,14 @@ final class StepLessons {
 
     static List<Lesson> all() {
         return List.of(
-                Lesson.of("wanted > risers > kind", "open", steps("Nothing between the treads").canvas()),
-                Lesson.of("wanted > risers > kind", "boards", boarded("A board in front of every riser cut", WIDE).canvas()),
+                Lesson.of(
+                        "wanted > risers > kind",
+                        "open",
+                        steps("Nothing between the treads").canvas()),
+                Lesson.of(
+                        "wanted > risers > kind",
+                        "boards",
+                        boarded("A board in front of every riser cut", WIDE).canvas()),
                 riserThickness(),
                 run("wanted > steps > run"),
                 run("wanted > steps > best run"),
@@ -47,7 +53,9 @@ final class StepLessons {
         Outline board = new SideView(window.stair()).riserBoard(3).orElseThrow();
         Length middle = board.least(Point::y).plus(board.greatest(Point::y)).dividedBy(2);
         window.taping()
-                .pinch(window.at(Point.of(board.least(Point::x), middle)), window.at(Point.of(board.greatest(Point::x), middle)));
+                .pinch(
+                        window.at(Point.of(board.least(Point::x), middle)),
+                        window.at(Point.of(board.greatest(Point::x), middle)));
         return Lesson.of("wanted > risers > thickness", window.canvas());
     }
 
@@ -65,7 +73,8 @@ final class StepLessons {
         Window window = steps("From tread to tread, plumb");
         Spot lower = window.at(window.stair().nosing(2));
         Spot upper = window.at(window.stair().nosing(3));
-        window.canvas().plain(() -> window.canvas().pencil().line(Pen.THIN, upper, Spot.of(lower.x() - 4.2, upper.y())));
+        window.canvas()
+                .plain(() -> window.canvas().pencil().line(Pen.THIN, upper, Spot.of(lower.x() - 4.2, upper.y())));
         window.canvas().plain(() -> window.canvas().pencil().line(Pen.THIN, lower, lower.shifted(-4.2, 0)));
         window.taping().between(lower.shifted(-3, 0), Spot.of(lower.x() - 3, upper.y()));
         return Lesson.of(field, window.canvas());
@@ -77,7 +86,8 @@ final class StepLessons {
         Stair stair = window.stair();
         Length depth = stair.brief().stringers().stock().depth();
         Point corner = Point.of(stair.riserCut(3), stair.levelCut(3));
-        Point across = corner.shifted(stair.pitch().sinTimes(depth), stair.pitch().cosTimes(depth).negated());
+        Point across = corner.shifted(
+                stair.pitch().sinTimes(depth), stair.pitch().cosTimes(depth).negated());
         window.taping().between(window.at(corner), window.at(across));
         return Lesson.of("wanted > stringers > depth", window.canvas());
     }
@@ -126,7 +136,8 @@ final class StepLessons {
         Point first = stair.nosing(1).shifted(Length.ZERO, height);
         Point last = stair.nosing(3).shifted(Length.ZERO, height);
         window.canvas().part("rail", () -> window.canvas().pencil().line(Pen.CUT, window.at(first), window.at(last)));
-        window.taping().between(window.at(stair.nosing(2)), window.at(stair.nosing(2).shifted(Length.ZERO, height)));
+        window.taping()
+                .between(window.at(stair.nosing(2)), window.at(stair.nosing(2).shifted(Length.ZERO, height)));
         return Lesson.of(field, window.canvas());
     }
 }

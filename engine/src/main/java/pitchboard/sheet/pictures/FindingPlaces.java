@@ -95,12 +95,15 @@ public final class FindingPlaces {
     }
 
     private Box topLanding() {
-        Box floor = place.view().around(List.of(Point.of(stair.headerFace(), stair.flight().totalRise())));
+        Box floor = place.view()
+                .around(List.of(Point.of(stair.headerFace(), stair.flight().totalRise())));
         return new Box(floor.left() - 2, floor.top() - ROUND_POINT, place.page().right(), ROUND_POINT + 3);
     }
 
     private Box bottomLanding() {
-        Box foot = place.view().around(List.of(stair.nosing(1).shifted(Length.ZERO, stair.rise().negated())));
+        Box foot = place.view()
+                .around(List.of(
+                        stair.nosing(1).shifted(Length.ZERO, stair.rise().negated())));
         double left = Math.min(place.page().left(), foot.left() - ROUND_POINT);
         return new Box(left, foot.top() - ROUND_POINT / 2, foot.left() + 3 - left, ROUND_POINT);
     }
@@ -111,7 +114,8 @@ public final class FindingPlaces {
 
     /** From the walking line to what is above it, as far as that is drawn. */
     private Box headroom() {
-        Optional<Headroom> tightest = stair.headroom().filter(known -> OverheadPicture.drawnUnderside(stair).isPresent());
+        Optional<Headroom> tightest = stair.headroom()
+                .filter(known -> OverheadPicture.drawnUnderside(stair).isPresent());
         return tightest.map(known -> place.view()
                         .around(List.of(known.at(), known.at().shifted(Length.ZERO, known.clear())))
                         .inset(-ROUND_POINT / 2, -AROUND))

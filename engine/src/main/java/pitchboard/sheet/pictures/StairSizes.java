@@ -7,7 +7,6 @@ import pitchboard.plane.Point;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.Fill;
 import pitchboard.sheet.Pen;
-import pitchboard.sheet.Picture;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.SizeLine;
 import pitchboard.sheet.drafting.SizeLine.Toward;
@@ -91,7 +90,8 @@ final class StairSizes {
     private void totalRise() {
         double x = view.at(stair.headerFace(), Length.ZERO).x() + RISE_BEHIND_FACE;
         Length climb = stair.flight().totalRise();
-        Station ground = Station.of(Length.ZERO, Spot.of(x, view.at(Length.ZERO, Length.ZERO).y()));
+        Station ground = Station.of(
+                Length.ZERO, Spot.of(x, view.at(Length.ZERO, Length.ZERO).y()));
         Station floor = Station.of(climb, Spot.of(x, view.at(Length.ZERO, climb).y()));
         String words = words("total rise", climb);
         Spot drawnGround = view.at(new StringerShape(stair).heel().x(), Length.ZERO);
@@ -139,7 +139,8 @@ final class StairSizes {
         if (end.x() > 4) {
             Station near = Station.of(face, below(face, bottom() + STRING).at());
             Station limit = Station.of(far, Spot.of(end.x(), bottom()));
-            strings.draw(limit, end, near, below(face, y).at(), words, List.of(Toward.ABOVE, Toward.RIGHT, Toward.LEFT));
+            strings.draw(
+                    limit, end, near, below(face, y).at(), words, List.of(Toward.ABOVE, Toward.RIGHT, Toward.LEFT));
             return;
         }
         Spot tip = Spot.of(3, y);
@@ -161,7 +162,9 @@ final class StairSizes {
 
     /** From the nosing of a step in the middle to the next; of a single step, from the ground. */
     private void rise() {
-        Point lower = stair.treads() > 1 ? nosing() : nosing().shifted(Length.ZERO, stair.rise().negated());
+        Point lower = stair.treads() > 1
+                ? nosing()
+                : nosing().shifted(Length.ZERO, stair.rise().negated());
         Point upper = stair.treads() > 1 ? stair.nosing(step(stair) + 1) : nosing();
         double x = view.at(lower).x() - BESIDE_STEP;
         sizes.draw(
@@ -233,7 +236,8 @@ final class StairSizes {
     }
 
     private static boolean isWhole(StringerShape shape, Point foot) {
-        return foot.y().isMoreThan(shape.toe().y()) && foot.x().isLessThan(shape.headEnd().x());
+        return foot.y().isMoreThan(shape.toe().y())
+                && foot.x().isLessThan(shape.headEnd().x());
     }
 
     private void height(String what, List<Point> line) {

@@ -49,7 +49,10 @@ record StairView(Stair stair, View view, SidePicture.Surroundings around, Box bo
         double room = WIDTH - left - RIGHT;
         double factor = Math.min(LARGEST, Math.min(room / life.width(), TALLEST / life.height()));
         SidePicture.Surroundings around = new SidePicture.Surroundings(
-                life(FLOOR, factor), life(GROUND_BEFORE, factor), life(GROUND_BEHIND, factor), life(GROUND_DEEP, factor));
+                life(FLOOR, factor),
+                life(GROUND_BEFORE, factor),
+                life(GROUND_BEHIND, factor),
+                life(GROUND_DEEP, factor));
         List<Point> all = new ArrayList<>(main);
         all.addAll(SidePicture.extent(stair, around));
         View view = View.of(new Scale("", factor), Spot.of(0, 0));
@@ -70,7 +73,8 @@ record StairView(Stair stair, View view, SidePicture.Surroundings around, Box bo
         StringerShape shape = new StringerShape(stair);
         Length face = stair.headerFace();
         List<Point> points = new ArrayList<>(shape.outline().corners());
-        points.add(Point.of(face.minus(stair.spaceTaken()), stair.site().lowerFinish().negated()));
+        points.add(Point.of(
+                face.minus(stair.spaceTaken()), stair.site().lowerFinish().negated()));
         points.add(Point.of(face, stair.flight().totalRise()));
         points.add(Point.of(face, shape.headerBottom()));
         points.add(stair.nosing(1));
@@ -102,7 +106,8 @@ record StairView(Stair stair, View view, SidePicture.Surroundings around, Box bo
 
     private static Optional<List<Point>> guardLine(Stair stair) {
         Guard guard = stair.brief().guard();
-        boolean same = railLine(stair).isPresent() && guard.height().equals(stair.brief().handrail().height());
+        boolean same = railLine(stair).isPresent()
+                && guard.height().equals(stair.brief().handrail().height());
         return guard.height().filter(height -> guard.wanted() && !same).map(height -> overNosings(stair, height));
     }
 

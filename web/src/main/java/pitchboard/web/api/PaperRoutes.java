@@ -79,7 +79,8 @@ public final class PaperRoutes {
 
     private void picture(Context context) throws Refusal, FileTrouble {
         Draft draft = shelf.newest(context).version().draft();
-        Picture stair = Pipeline.pictures(designed(draft), Pictures.STAIR::equals).get(0);
+        Picture stair =
+                Pipeline.pictures(designed(draft), Pictures.STAIR::equals).get(0);
         // The drawing carries its own pens, and nothing that runs.
         context.header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'");
         context.contentType("image/svg+xml").result(new PictureWriter().writeSmall(stair));

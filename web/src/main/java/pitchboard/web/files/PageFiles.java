@@ -43,8 +43,7 @@ public final class PageFiles {
     private final Map<String, Optional<PageFile>> known = new ConcurrentHashMap<>(Map.of(PENS, Optional.of(pens())));
 
     private static PageFile pens() {
-        return PageFile.of(
-                TYPES.get("css"), (SvgWriter.STYLE + PictureWriter.STYLE).getBytes(StandardCharsets.UTF_8));
+        return PageFile.of(TYPES.get("css"), (SvgWriter.STYLE + PictureWriter.STYLE).getBytes(StandardCharsets.UTF_8));
     }
 
     private record Place(String path, String resources, Pattern names) {
