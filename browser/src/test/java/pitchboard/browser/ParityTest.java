@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,14 +24,17 @@ final class ParityTest {
 
     @BeforeAll
     static void start() throws Exception {
+        Assumptions.assumeTrue(Chromium.missing().isEmpty(), () -> Chromium.missing().orElse(""));
         served = Served.folder(Path.of("target/classes/web").toAbsolutePath());
         chromium = Chromium.start();
     }
 
     @AfterAll
     static void stop() {
-        chromium.close();
-        served.close();
+        if (chromium != null) {
+            chromium.close();
+            served.close();
+        }
     }
 
     @ParameterizedTest
@@ -57,7 +61,6 @@ final class ParityTest {
                 break;
             }
         }
-        System.out.println("requests " + requests.size());
         compare(target, requests.stream(), AT_ONCE);
     }
 

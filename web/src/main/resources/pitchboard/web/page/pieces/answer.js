@@ -1,5 +1,5 @@
 /** The sheet on which one question is answered: how to measure it, the answer, how sure, and what it decides. */
-import { replace, textOf, valueOf, write, writeAll } from '../desk.js';
+import { replace, textOf, units, valueOf, write, writeAll } from '../desk.js';
 import { html, nothing } from '../lib/lit-html.js';
 import { unsafeHTML } from '../lib/directives/unsafe-html.js';
 import { problemsOf } from '../missing.js';
@@ -65,7 +65,7 @@ function choices(at, asked, field) {
     const chosen = textOf(field);
     return html`<fieldset class="checks">
         <legend class="unseen">${fullTitle(field)}</legend>
-        ${asked.choices.map(
+        ${offered(asked).map(
             (choice) => html`<label class="check">
                 <input type="radio" name=${at} value=${choice} .checked=${choice === chosen} @change=${() => choose(at, field, choice)} />
                 ${lesson(at, choice)}<span>${capital(choice)}</span>
@@ -73,6 +73,10 @@ function choices(at, asked, field) {
         )}
     </fieldset>`;
 }
+
+/** Lines of the tape are offered in the units of the job only. */
+const offered = ({ kind, choices }) =>
+    kind === 'graduation' ? choices.filter((choice) => choice.endsWith('mm') === (units() === 'millimetres')) : choices;
 
 /** Another kind has other sizes: those of the kind before it would be refused. */
 function choose(at, field, choice) {
