@@ -41,7 +41,7 @@ record House(String root, List<Row> rows) {
             cli       | cli..       | engine, app.., store..
             browser   | browser..   | engine, documents..
             web       | web.wire    | engine, documents..
-            web       | web.files   | web.wire
+            web       | web.files   | documents.., web.wire
             web       | web.guarding | store.., web.wire
             web       | web.network | store.., web.guarding
             web       | web.live    | documents.., web.guarding
