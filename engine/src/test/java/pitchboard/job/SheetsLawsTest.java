@@ -12,7 +12,7 @@ import pitchboard.sheet.Sheet;
 
 /** Sheets that are asked for, against the whole set, on random jobs. */
 final class SheetsLawsTest {
-    private static final Samples<Asked> JOBS = Samples.jobs(20);
+    private static final Samples<Asked> JOBS = Samples.jobs(40);
 
     private static Stream<Outcome.Designed> designed(Asked asked) {
         Job job = new Job(asked.site(), asked.brief(), Books.all().get(0), Fingerprint.of("any"));

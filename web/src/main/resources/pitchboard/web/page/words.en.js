@@ -29,6 +29,7 @@ export default {
     'saving.along': 'taken along',
 
     'new-job': 'New job',
+    'new-name': 'New stair',
     'open-file': 'Open a file',
     archived: 'Archived',
     search: 'Search jobs and places',
@@ -64,6 +65,8 @@ export default {
     working: 'Working it out …',
     'no-stair-yet': 'The stair is drawn as soon as the measurements it needs are there.',
     unread: 'Not everything can be read yet',
+    'see-tape.one': '1 answer is still missing. Tape lists it.',
+    'see-tape.many': '{count} answers are still missing. Tape lists them.',
     stale: 'This still shows the stair as it was: not everything typed since can be read',
     'no-stair-fits': 'No stair fits. The near misses below say why, and what would help.',
     headline: '{risers} risers of {rise}, run {run}',

@@ -3,6 +3,7 @@ import { html, nothing } from '../lib/lit-html.js';
 import { createJob, showJobs } from '../library.js';
 import { bringBack } from '../bringing.js';
 import { links } from '../server.js';
+import { newJob } from '../starting.js';
 import { change, state } from '../state.js';
 import { goToJob } from '../way.js';
 import { say } from '../words.js';
@@ -12,7 +13,7 @@ export function jobsPlace() {
     return html`
         ${kept ? html`<p class="alarm" role="status">${say('jobs-kept')}</p>` : nothing}
         <div class="buttons">
-            <button class="main" @click=${async () => goToJob(await createJob({ from: 'blank' }))} ?disabled=${kept}>${say('new-job')}</button>
+            <button class="main" @click=${async () => goToJob(await createJob({ file: JSON.stringify(newJob(say('new-name'))) }))} ?disabled=${kept}>${say('new-job')}</button>
             <label class="button file-button">
                 ${say('open-file')}
                 <input type="file" accept=".yaml,.yml,.json" @change=${taken} />

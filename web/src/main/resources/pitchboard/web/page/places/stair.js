@@ -6,8 +6,9 @@ import { drawing } from '../pieces/drawing.js';
 import { groupCard } from '../pieces/cards.js';
 import { capital, isOne, row, titleOf } from '../pieces/row.js';
 import { choose } from '../desk.js';
+import { needed, wrong } from '../missing.js';
 import { state } from '../state.js';
-import { say } from '../words.js';
+import { say, sayCount } from '../words.js';
 
 export function stairPlace() {
     const outcome = state.answer?.outcome;
@@ -18,12 +19,16 @@ export function stairPlace() {
     `;
 }
 
-const cannotRead = () => html`<div class="alarm" role="status">
-    <strong>${say(state.stale ? 'stale' : 'unread')}</strong>
-    <ul>
-        ${state.problems.slice(0, 5).map((problem) => html`<li>${problem.field}: ${problem.words}</li>`)}
-    </ul>
-</div>`;
+function cannotRead() {
+    const open = needed().length;
+    return html`<div class="alarm" role="status">
+        <strong>${say(state.stale ? 'stale' : 'unread')}</strong>
+        <ul>
+            ${wrong().slice(0, 5).map((problem) => html`<li>${problem.field}: ${problem.words}</li>`)}
+            ${open > 0 ? html`<li>${sayCount('see-tape', open)}</li>` : nothing}
+        </ul>
+    </div>`;
+}
 
 function headline({ outcome, stair, failing }) {
     if (outcome !== 'designed') return html`<div class="alarm fails"><strong>${say('no-stair-fits')}</strong></div>`;
