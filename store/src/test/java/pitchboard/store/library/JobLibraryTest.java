@@ -203,7 +203,7 @@ final class JobLibraryTest {
 
     @Test
     void name_and_place_are_read_from_the_text() {
-        assertThat(draft(Starter.text()).name()).isEqualTo("Stair to the loft");
+        assertThat(draft(Starter.text()).name()).isEqualTo("Stair, put your name for it here");
         assertThat(draft("job:   Sail loft  \nplace: east gable\n"))
                 .returns("Sail loft", Draft::name)
                 .returns("east gable", Draft::place);

@@ -31,10 +31,8 @@ export class Lens {
         this.#whole = whole;
         if (!sameSize || !this.#seen) this.#seen = whole;
         this.#apply();
-        svg.querySelectorAll('[data-field]').forEach((each) => {
-            each.setAttribute('tabindex', '0');
-            each.setAttribute('role', 'button');
-        });
+        svg.setAttribute('role', 'group');
+        svg.querySelectorAll('[data-field]').forEach(asButton);
     }
 
     #apply() {
@@ -120,6 +118,13 @@ export class Lens {
             this.#apply();
         }
     }
+}
+
+/** A size that can be changed is a button to keys and to those who listen. */
+function asButton(size) {
+    size.setAttribute('tabindex', '0');
+    size.setAttribute('role', 'button');
+    size.setAttribute('aria-label', size.dataset.says ?? size.dataset.field);
 }
 
 const distance = (one, other) => Math.hypot(one.x - other.x, one.y - other.y);
