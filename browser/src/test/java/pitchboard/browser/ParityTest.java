@@ -24,7 +24,8 @@ final class ParityTest {
 
     @BeforeAll
     static void start() throws Exception {
-        Assumptions.assumeTrue(Chromium.missing().isEmpty(), () -> Chromium.missing().orElse(""));
+        Assumptions.assumeTrue(
+                Chromium.missing().isEmpty(), () -> Chromium.missing().orElse(""));
         served = Served.folder(Path.of("target/classes/web").toAbsolutePath());
         chromium = Chromium.start();
     }
