@@ -55,7 +55,7 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
         if (numerator == Long.MIN_VALUE || denominator == Long.MIN_VALUE) {
             return of(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
         }
-        long divisor = denominator == 1 ? 1 : greatestCommonDivisor(Math.abs(numerator), Math.abs(denominator));
+        long divisor = denominator == 1 ? 1 : Whole.greatestCommonDivisor(Math.abs(numerator), Math.abs(denominator));
         long sign = denominator < 0 ? -1 : 1;
         return inLowestTerms(sign * (numerator / divisor), sign * (denominator / divisor));
     }
@@ -87,32 +87,6 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
 
     private static boolean isNarrow(long numerator, long denominator) {
         return numerator > -NARROW && numerator < NARROW && denominator < NARROW;
-    }
-
-    private static long greatestCommonDivisor(long a, long b) {
-        long x = a;
-        long y = b;
-        while (y != 0) {
-            if (x < NARROW && y < NARROW) {
-                return greatestCommonDivisor((int) x, (int) y);
-            }
-            long rest = x % y;
-            x = y;
-            y = rest;
-        }
-        return x;
-    }
-
-    /** Because dividing ints takes much less than dividing longs. */
-    private static int greatestCommonDivisor(int a, int b) {
-        int x = a;
-        int y = b;
-        while (y != 0) {
-            int rest = x % y;
-            x = y;
-            y = rest;
-        }
-        return x;
     }
 
     private boolean isNarrow() {
@@ -167,8 +141,8 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
 
     /** Both narrow. What can be cancelled is cancelled crosswise first: then the product is in lowest terms. */
     private Ratio times(long top, long bottom) {
-        long across = bottom == 1 ? 1 : greatestCommonDivisor(Math.abs(narrowNumerator), bottom);
-        long back = narrowDenominator == 1 ? 1 : greatestCommonDivisor(Math.abs(top), narrowDenominator);
+        long across = bottom == 1 ? 1 : Whole.greatestCommonDivisor(Math.abs(narrowNumerator), bottom);
+        long back = narrowDenominator == 1 ? 1 : Whole.greatestCommonDivisor(Math.abs(top), narrowDenominator);
         return inLowestTerms((narrowNumerator / across) * (top / back), (narrowDenominator / back) * (bottom / across));
     }
 
@@ -214,7 +188,7 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
 
     /** The largest whole number that is not above this. */
     public BigInteger floor() {
-        return floorDivide(numerator(), denominator());
+        return Whole.floorDivide(numerator(), denominator());
     }
 
     /** The nearest whole number; a half goes away from zero. */
@@ -223,24 +197,11 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
         return signum() < 0 ? nearest.negate() : nearest;
     }
 
-    static BigInteger floorDivide(BigInteger numerator, BigInteger positiveDenominator) {
-        BigInteger[] parts = numerator.divideAndRemainder(positiveDenominator);
-        return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
-    }
-
     /** The nearest double, for drawing and for figures that are shown rounded. */
     public double approx() {
-        return isNarrow() ? (double) narrowNumerator / narrowDenominator : approxOfWide();
-    }
-
-    /** Divides to 62 bits and keeps a last one for all that was cut off, so that the cast alone rounds. */
-    private double approxOfWide() {
-        BigInteger top = wideNumerator.abs();
-        int shift = 62 - top.bitLength() + wideDenominator.bitLength();
-        BigInteger[] parts =
-                top.shiftLeft(Math.max(shift, 0)).divideAndRemainder(wideDenominator.shiftLeft(Math.max(-shift, 0)));
-        long quotient = parts[0].longValue() | Math.abs(parts[1].signum());
-        return wideNumerator.signum() * Math.scalb((double) quotient, -shift);
+        return isNarrow()
+                ? (double) narrowNumerator / narrowDenominator
+                : Whole.approximateQuotient(wideNumerator, wideDenominator);
     }
 
     @Override

@@ -155,7 +155,7 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
         BigInteger root = times.multiply(times).multiply(radicand).sqrt();
         // Because the root is irrational, the floor of a negative one is one further down.
         BigInteger rootFloor = times.signum() < 0 ? root.negate().subtract(BigInteger.ONE) : root;
-        return Ratio.floorDivide(whole.add(rootFloor), below);
+        return Whole.floorDivide(whole.add(rootFloor), below);
     }
 
     /** A near double, and the same one for equal numbers over different radicands. */

@@ -221,23 +221,13 @@ final class StairSizes {
                 .map(i -> stair.treads() + 1 - i)
                 .filter(step -> step <= Math.max(1, stair.treads() * 2 / 3))
                 .mapToObj(step -> Point.of(stair.riserCut(step), stair.levelCut(step)))
-                .filter(corner -> isWhole(shape, across(corner, depth)))
+                .filter(corner -> BoardEdge.isWhole(shape, BoardEdge.across(stair, corner, depth)))
                 .findFirst()
                 .ifPresent(corner -> sizes.draw(
                         Station.of(Length.ZERO, view.at(corner)),
-                        Station.of(depth, view.at(across(corner, depth))),
+                        Station.of(depth, view.at(BoardEdge.across(stair, corner, depth))),
                         words("board", depth),
                         List.of(Toward.RIGHT_BELOW, Toward.BELOW, Toward.RIGHT)));
-    }
-
-    private Point across(Point corner, Length depth) {
-        return corner.shifted(
-                stair.pitch().sinTimes(depth), stair.pitch().cosTimes(depth).negated());
-    }
-
-    private static boolean isWhole(StringerShape shape, Point foot) {
-        return foot.y().isMoreThan(shape.toe().y())
-                && foot.x().isLessThan(shape.headEnd().x());
     }
 
     private void height(String what, List<Point> line) {
