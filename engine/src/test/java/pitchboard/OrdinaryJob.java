@@ -27,6 +27,7 @@ import pitchboard.site.Measured;
 import pitchboard.site.Overhead;
 import pitchboard.site.Rise;
 import pitchboard.site.Side;
+import pitchboard.site.Sights;
 import pitchboard.site.Site;
 import pitchboard.stair.Choices;
 import pitchboard.stair.Flight;
@@ -158,7 +159,8 @@ public final class OrdinaryJob {
                 Landing.UNMEASURED,
                 Landing.UNMEASURED,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Sights.NONE);
     }
 
     public Brief brief() {

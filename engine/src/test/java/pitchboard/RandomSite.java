@@ -15,6 +15,7 @@ import pitchboard.site.Measured;
 import pitchboard.site.Overhead;
 import pitchboard.site.Rise;
 import pitchboard.site.Side;
+import pitchboard.site.Sights;
 import pitchboard.site.Site;
 
 /** Draws what was measured. */
@@ -43,7 +44,34 @@ final class RandomSite {
                 landing(),
                 landing(),
                 draws.maybe(50, () -> draws.percent(70)),
-                draws.maybe(50, () -> size(0, 900)));
+                draws.maybe(50, () -> size(0, 900)),
+                draws.percent(50) ? Sights.NONE : sights());
+    }
+
+    private Sights sights() {
+        return new Sights(
+                look(0, 200),
+                look(),
+                look(),
+                look(0, 25),
+                look(0, 250),
+                look(),
+                look(),
+                look(),
+                look(),
+                look(0, 400),
+                look(),
+                look(0, 900),
+                look(0, 1200),
+                look());
+    }
+
+    private Optional<Length> look(int lowMm, int highMm) {
+        return draws.maybe(50, () -> size(lowMm, highMm));
+    }
+
+    private Optional<Boolean> look() {
+        return draws.maybe(50, () -> draws.percent(70));
     }
 
     private Length size(int lowMm, int highMm) {

@@ -33,6 +33,7 @@ import pitchboard.site.Measured;
 import pitchboard.site.Overhead;
 import pitchboard.site.Rise;
 import pitchboard.site.Side;
+import pitchboard.site.Sights;
 import pitchboard.site.Site;
 import pitchboard.stair.Flight;
 import pitchboard.stair.Stair;
@@ -106,13 +107,21 @@ public final class StairFixtures {
 
     private final Map<String, String> said = new LinkedHashMap<>();
 
-    private StairFixtures(String changes) {
+    private final Sights sights;
+
+    private StairFixtures(String changes, Sights sights) {
+        this.sights = sights;
         say(LAWFUL);
         say(changes);
     }
 
     public static Stair stair(String changes) {
-        return new StairFixtures(changes).stair();
+        return stair(changes, Sights.NONE);
+    }
+
+    /** The same, where somebody also looked. */
+    public static Stair stair(String changes, Sights sights) {
+        return new StairFixtures(changes, sights).stair();
     }
 
     private void say(String text) {
@@ -165,7 +174,8 @@ public final class StairFixtures {
                 landing("top"),
                 landing("bottom"),
                 findYes("lit"),
-                findLength("fall beside"));
+                findLength("fall beside"),
+                sights);
     }
 
     private Rise rise() {

@@ -6,6 +6,7 @@ import pitchboard.rules.Unknown;
 public final class Asking {
     private static final String ABOVE = "measured > landing above > ";
     private static final String BELOW = "measured > landing below > ";
+    private static final String SEEN = "measured > looked at > ";
     private static final String RAIL = "wanted > handrail > ";
     private static final String GUARD = "wanted > guard > ";
 
@@ -31,6 +32,20 @@ public final class Asking {
             case CLEAR_OF_BOTTOM_DOOR -> BELOW + "clear of door";
             case LIGHT -> "measured > light";
             case FALL_BESIDE -> "measured > ground beside is lower by";
+            case FLOOR_EDGE -> SEEN + "floor edge over treads";
+            case HARD_FINISH -> SEEN + "finish is hard";
+            case SPACE_BELOW -> SEEN + "closed below";
+            case LINING_BELOW -> SEEN + "lining below";
+            case SILL_DROP -> SEEN + "sill above landing";
+            case EGRESS_DOOR -> SEEN + "required way out";
+            case LIGHT_ENOUGH -> SEEN + "bright enough";
+            case ANCHORED -> SEEN + "anchored";
+            case TREATED_WOOD -> SEEN + "wood fit for ground";
+            case WOOD_ABOVE_SOIL -> SEEN + "wood above soil";
+            case FASTENERS -> SEEN + "fasteners fit";
+            case FOOTING_DEPTH -> SEEN + "footing depth";
+            case FROST_DEPTH -> SEEN + "frost depth";
+            case FOOTHOLDS -> SEEN + "guard gives no foothold";
             case NOSING -> "wanted > nosing";
             case RAIL_HEIGHT -> RAIL + "height";
             case RAIL_GRIP -> RAIL + "grip";

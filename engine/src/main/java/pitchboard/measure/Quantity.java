@@ -1,4 +1,4 @@
 package pitchboard.measure;
 
 /** Anything that can be measured, limited and shown with a unit. Every kind is immutable and exact. */
-public sealed interface Quantity permits Length, Ratio, Pitch, Angle, Area, Count {}
+public sealed interface Quantity permits Length, Ratio, Pitch, Angle, Area, Count, Found {}

@@ -42,9 +42,10 @@ public final class QuantityText {
         if (quantity instanceof Angle angle) {
             return ratio(angle.degrees(), places, style) + degreeSign(style);
         }
-        return quantity instanceof Area area
-                ? area(area, places, tape, style)
-                : Integer.toString(((Count) quantity).value());
+        if (quantity instanceof Area area) {
+            return area(area, places, tape, style);
+        }
+        return quantity instanceof Found found ? found.words() : Integer.toString(((Count) quantity).value());
     }
 
     private static String area(Area area, int places, Tape tape, Tape.Style style) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import pitchboard.measure.Angle;
 import pitchboard.measure.Count;
 import pitchboard.measure.Decimals;
+import pitchboard.measure.Found;
 import pitchboard.measure.Length;
 import pitchboard.measure.Pitch;
 import pitchboard.measure.Quantity;
@@ -36,7 +37,7 @@ public final class FindingText {
     /** What was found, without what was looked at and who says so. */
     public String verdict(Verdict verdict) {
         return verdict.match(
-                pass -> apart(pass.measured(), pass.limit()) + ", " + bound(pass.limit()),
+                this::pass,
                 this::fail,
                 none -> "does not apply: " + none.because().write(tape, style),
                 unknown -> "cannot tell: " + unknown.missing().write(tape, style));
@@ -44,7 +45,9 @@ public final class FindingText {
 
     /** The limit as words: {@code at most 7 3/4"}. */
     public String bound(Limit limit) {
-        return limit.bound().words() + " " + text(limit.value());
+        return limit.value() instanceof Found
+                ? Found.RIGHT.words()
+                : limit.bound().words() + " " + text(limit.value());
     }
 
     /** The clause, what to beware of in it, and local changes. */
@@ -72,6 +75,11 @@ public final class FindingText {
                         .append(" for ")
                         .append(change.what()));
         return text.toString();
+    }
+
+    private String pass(Verdict.Pass pass) {
+        String measured = apart(pass.measured(), pass.limit());
+        return pass.measured() instanceof Found ? measured : measured + ", " + bound(pass.limit());
     }
 
     private String fail(Verdict.Fail fail) {

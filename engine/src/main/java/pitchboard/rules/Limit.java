@@ -4,6 +4,7 @@ import java.util.function.Supplier;
 import pitchboard.measure.Angle;
 import pitchboard.measure.Area;
 import pitchboard.measure.Count;
+import pitchboard.measure.Found;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Pitch;
@@ -58,6 +59,11 @@ public record Limit(Bound bound, Quantity value) {
         return new Limit(Bound.LESS_THAN, value);
     }
 
+    /** Something without a measure must be found as it should be. */
+    public static Limit asItShould() {
+        return atLeast(Found.RIGHT);
+    }
+
     /**
      * Whether the value keeps to the right side.
      *
@@ -107,6 +113,9 @@ public record Limit(Bound bound, Quantity value) {
         if (quantity instanceof Ratio) {
             return "a slope";
         }
+        if (quantity instanceof Found) {
+            return "a look";
+        }
         return quantity instanceof Area ? "an area" : "an angle";
     }
 
@@ -127,6 +136,9 @@ public record Limit(Bound bound, Quantity value) {
             return a.compareTo(b);
         }
         if (measured instanceof Area a && value instanceof Area b) {
+            return a.compareTo(b);
+        }
+        if (measured instanceof Found a && value instanceof Found b) {
             return a.compareTo(b);
         }
         throw new IllegalArgumentException(kindOf(measured) + " cannot be held against " + kindOf(value));

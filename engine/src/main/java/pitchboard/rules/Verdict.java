@@ -43,6 +43,10 @@ public sealed interface Verdict {
         return new CannotTell(Phrase.of(missing, quantities), Optional.of(Unknown.of(fact)));
     }
 
+    static Verdict cannotTell(Fact fact, Phrase missing) {
+        return new CannotTell(missing, Optional.of(Unknown.of(fact)));
+    }
+
     /** One answer for each case; a new case breaks every caller until it is handled. */
     default <T> T match(
             Function<Pass, T> pass,

@@ -4,6 +4,7 @@ import pitchboard.measure.Angle;
 import pitchboard.measure.Area;
 import pitchboard.measure.Count;
 import pitchboard.measure.Decimals;
+import pitchboard.measure.Found;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Pitch;
@@ -47,6 +48,6 @@ public record Objection(String id, String what, Quantity measured, Quantity limi
         if (quantity instanceof Area area) {
             return area.squareInches().approx();
         }
-        return ((Count) quantity).value();
+        return quantity instanceof Count count ? count.value() : quantity.equals(Found.RIGHT) ? 1 : 0;
     }
 }

@@ -50,6 +50,7 @@ final class JobRoundTripLawsTest {
                 site.top(),
                 site.bottom(),
                 site.lit(),
-                site.fallBeside());
+                site.fallBeside(),
+                site.sights());
     }
 }

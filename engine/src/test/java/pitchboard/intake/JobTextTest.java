@@ -35,6 +35,7 @@ import pitchboard.site.Measured;
 import pitchboard.site.Overhead;
 import pitchboard.site.Rise;
 import pitchboard.site.Side;
+import pitchboard.site.Sights;
 import pitchboard.site.Site;
 
 /** What a job's text means. */
@@ -67,7 +68,8 @@ final class JobTextTest {
                         above,
                         Landing.UNMEASURED,
                         Optional.of(true),
-                        Optional.of(ZERO)));
+                        Optional.of(ZERO),
+                        Sights.NONE));
     }
 
     @Test

@@ -5,6 +5,7 @@ import pitchboard.measure.Angle;
 import pitchboard.measure.Area;
 import pitchboard.measure.Count;
 import pitchboard.measure.ExactText;
+import pitchboard.measure.Found;
 import pitchboard.measure.Length;
 import pitchboard.measure.Pitch;
 import pitchboard.measure.Quantity;
@@ -29,6 +30,9 @@ record QuantityJson(Tape tape) {
         if (quantity instanceof Area area) {
             return Json.object()
                     .with("squareInches", Json.number(area.squareInches().approx()));
+        }
+        if (quantity instanceof Found found) {
+            return Json.object().says("found", found.words());
         }
         return quantity instanceof Ratio ratio ? Json.number(ratio.approx()) : Json.number(((Count) quantity).value());
     }

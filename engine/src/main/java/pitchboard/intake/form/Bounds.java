@@ -22,6 +22,9 @@ public final class Bounds {
     public static final Form<Length> DECKING_OVERHANG = length("0", "12\"", "1 1/4\"", "30 mm");
     public static final Form<Length> LANDING = length("1\"", "100'", "3' 6\"", "1000 mm");
     public static final Form<Length> LOWER_BESIDE = length("0", "30'", "8\"", "200 mm");
+    public static final Form<Length> FLOOR_EDGE = length("0", "24\"", "3\"", "75 mm");
+    public static final Form<Length> SILL_DROP = length("0", "4'", "1 1/2\"", "38 mm");
+    public static final Form<Length> SOIL = length("0", "12'", "12\"", "300 mm");
     public static final Form<Ratio> FALL = new SlopeForm(Ratio.of(1, 4));
 
     // Wanted.

@@ -15,7 +15,7 @@ import pitchboard.site.Landing;
 
 /** The level place at one end of the flight. */
 final class LandingForm extends GroupForm<Landing> {
-    private static final String ASKED = "the rules ask for it";
+    static final String ASKED = "the rules ask for it";
 
     private static final Key<Optional<Length>> DEPTH =
             Key.open("depth", Bounds.LANDING, "clear length in the direction of travel", ASKED);

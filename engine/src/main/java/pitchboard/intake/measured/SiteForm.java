@@ -17,6 +17,7 @@ import pitchboard.site.Measured;
 import pitchboard.site.Overhead;
 import pitchboard.site.Rise;
 import pitchboard.site.Side;
+import pitchboard.site.Sights;
 import pitchboard.site.Site;
 
 /** Everything measured on site. */
@@ -80,6 +81,13 @@ public final class SiteForm extends GroupForm<Site> {
                     + " it goes on level",
             "nobody looked: the rules ask for it");
 
+    private static final Key<Sights> LOOKED_AT = Key.defaulting(
+            "looked at",
+            new SightsForm(),
+            "what somebody went and looked at, because no other measure tells",
+            "nobody looked: the rules ask for it",
+            units -> Sights.NONE);
+
     private static Key<Landing> landing(String name, String meaning) {
         return Key.defaulting(
                 name, new LandingForm(), meaning, "not measured: the rules ask for it", units -> Landing.UNMEASURED);
@@ -102,7 +110,8 @@ public final class SiteForm extends GroupForm<Site> {
                 LANDING_ABOVE,
                 LANDING_BELOW,
                 LIGHT,
-                LOWER_BESIDE);
+                LOWER_BESIDE,
+                LOOKED_AT);
     }
 
     @Override
@@ -128,7 +137,8 @@ public final class SiteForm extends GroupForm<Site> {
                 in.get(LANDING_ABOVE),
                 in.get(LANDING_BELOW),
                 in.get(LIGHT),
-                in.get(LOWER_BESIDE));
+                in.get(LOWER_BESIDE),
+                in.get(LOOKED_AT));
         checkFinishes(site, in);
         return site;
     }
@@ -185,5 +195,6 @@ public final class SiteForm extends GroupForm<Site> {
         out.put(LANDING_BELOW, site.bottom());
         out.put(LIGHT, site.lit());
         out.put(LOWER_BESIDE, site.fallBeside());
+        out.put(LOOKED_AT, site.sights());
     }
 }

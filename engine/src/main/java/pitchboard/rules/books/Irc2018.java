@@ -59,6 +59,7 @@ import pitchboard.rules.kinds.steps.RunAtLeast;
 import pitchboard.rules.kinds.steps.RunSpreadAtMost;
 import pitchboard.rules.kinds.steps.TopRunAtLeast;
 import pitchboard.rules.kinds.steps.TreadSlopeAtMost;
+import pitchboard.rules.kinds.surroundings.EgressDoorDropAtMost;
 import pitchboard.rules.kinds.surroundings.LightIndoors;
 import pitchboard.rules.kinds.surroundings.LightOutdoors;
 import pitchboard.rules.kinds.surroundings.Matter;
@@ -138,7 +139,7 @@ public final class Irc2018 {
                 new LandingFallAtMost(End.TOP, IN.memory("R311.7.7"), Ratio.of(1, 48), topLanding()),
                 new DoorLandingDepthAtLeast(IN.elsewhere("R311.3"), inches(36)),
                 new DoorLandingFallAtMost(IN.elsewhere("R311.3"), Ratio.of(2, 100)),
-                ToLookAt.of(Matter.EGRESS_DOOR_DROP, IN.elsewhere("R311.3.1"), Limit.atMost(inches(1, 1, 2))),
+                new EgressDoorDropAtMost(IN.elsewhere("R311.3.1"), Limit.atMost(inches(1, 1, 2)), inches(7, 3, 4)),
                 ToLookAt.of(Matter.OTHER_DOOR_DROP, IN.elsewhere("R311.3.2"), Limit.atMost(inches(7, 3, 4))));
     }
 

@@ -61,6 +61,7 @@ import pitchboard.rules.kinds.steps.RunAtLeast;
 import pitchboard.rules.kinds.steps.RunSpreadAtMost;
 import pitchboard.rules.kinds.steps.TopRunAtLeast;
 import pitchboard.rules.kinds.steps.TreadSlopeAtMost;
+import pitchboard.rules.kinds.surroundings.EgressDoorDropAtMost;
 import pitchboard.rules.kinds.surroundings.LightIndoors;
 import pitchboard.rules.kinds.surroundings.LightOutdoors;
 import pitchboard.rules.kinds.surroundings.Matter;
@@ -140,7 +141,7 @@ public final class Irc2021 {
                 new LandingFallAtMost(End.TOP, IN.memory("R311.7.7"), Ratio.of(1, 48), topLanding()),
                 new DoorLandingDepthAtLeast(IN.memory("R311.3"), inches(36)),
                 new DoorLandingFallAtMost(IN.memory("R311.3"), Ratio.of(2, 100)),
-                ToLookAt.of(Matter.EGRESS_DOOR_DROP, IN.memory("R311.3.1"), Limit.atMost(inches(1, 1, 2))),
+                new EgressDoorDropAtMost(IN.memory("R311.3.1"), Limit.atMost(inches(1, 1, 2)), inches(7, 3, 4)),
                 ToLookAt.of(Matter.OTHER_DOOR_DROP, IN.memory("R311.3.2"), Limit.atMost(inches(7, 3, 4))));
     }
 

@@ -23,6 +23,7 @@ import pitchboard.site.Landing;
 import pitchboard.site.Measured;
 import pitchboard.site.Rise;
 import pitchboard.site.Side;
+import pitchboard.site.Sights;
 import pitchboard.site.Site;
 import pitchboard.stair.Flight;
 import pitchboard.stair.Stair;
@@ -82,7 +83,8 @@ record Sample(HeadJoin join, HeadFixing fixing, FootDetail foot, Risers risers, 
                 Landing.UNMEASURED,
                 Landing.UNMEASURED,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Sights.NONE);
     }
 
     private Brief brief() {

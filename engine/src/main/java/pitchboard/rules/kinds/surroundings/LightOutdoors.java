@@ -1,11 +1,13 @@
 package pitchboard.rules.kinds.surroundings;
 
+import java.util.Optional;
 import pitchboard.measure.Count;
 import pitchboard.measure.Phrase;
 import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Verdict;
+import pitchboard.site.Sights;
 import pitchboard.site.Site;
 import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
@@ -38,15 +40,19 @@ public record LightOutdoors(Clause clause, String owed) implements Figured {
         }
         return stair.site()
                 .lit()
-                .map(this::judge)
+                .map(lit -> judge(stair.site().sights(), lit))
                 .orElseGet(() -> Verdict.cannotTell(Fact.LIGHT, "say whether the stair is lit"));
     }
 
     /** A light that is there may still stand in the wrong place or be too weak. */
-    private Verdict judge(boolean lit) {
+    private Verdict judge(Sights seen, boolean lit) {
         return lit
-                ? Verdict.cannotTell("see that a light is " + owed)
+                ? Look.at(Fact.LIGHT_ENOUGH, Sights::brightEnough).judge(seen, demand())
                 : Limit.atLeast(new Count(1))
                         .judge(new Count(0), Place.WHOLE_FLIGHT, () -> Phrase.of("put in a light"));
+    }
+
+    private Look.Demand demand() {
+        return new Look.Demand(Optional.empty(), Phrase.of("see that a light is " + owed));
     }
 }

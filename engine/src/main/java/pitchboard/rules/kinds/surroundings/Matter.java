@@ -1,77 +1,97 @@
 package pitchboard.rules.kinds.surroundings;
 
-/** Something that nothing said of site and brief can tell; each is a kind of rule of its own. */
+import java.util.Optional;
+import pitchboard.rules.Fact;
+import pitchboard.site.Sights;
+
+/** Something that only somebody who goes and looks can tell; each is a kind of rule of its own. */
 public enum Matter {
     FLOOR_EDGE_OVER_SIDES(
             "floor-edge-over-sides-at-most",
             "floor edge over the sides of the treads",
             When.SOMETHING_ABOVE,
+            Look.along(Fact.FLOOR_EDGE, Sights::floorEdge),
             "look whether the edge of the floor opening runs over the sides of the treads: it may reach into the headroom by {}"),
     HARD_FINISH(
             "hard-finish",
             "finish that the steps are measured to",
             When.FINISH_TO_COME,
+            Look.at(Fact.HARD_FINISH, Sights::hardFinish),
             "see that the finish still to come is hard: carpet is left out of every measure"),
     GYPSUM_BELOW(
             "gypsum-below-at-least",
             "lining of a closed space below the flight",
             When.ALWAYS,
+            Look::atSpaceBelow,
             "look whether the space below will be closed and used: then line it with gypsum board, {} thick"),
     OUTDOOR_FIXING(
             "outdoor-fixing",
             "fixing of an outdoor stair",
             When.OUTDOORS,
+            Look.at(Fact.ANCHORED, Sights::anchored),
             "see that the stair is anchored or stands by itself, and that no toenail or pulled nail carries it"),
     CLEARANCE_TO_SOIL(
             "clearance-to-soil-at-least",
             "untreated wood above the soil",
             When.OUTDOORS_ON_CONCRETE,
+            Look::aboveSoil,
             "measure from the soil up to the wood on the concrete: nearer than {}, use treated or durable wood"),
     WOOD_IN_GROUND(
             "wood-in-ground",
             "wood in contact with the ground",
             When.ON_THE_GROUND,
+            Look.at(Fact.TREATED_WOOD, Sights::treatedWood),
             "see that the wood is treated for ground contact wherever it touches the ground"),
     FASTENERS(
             "fasteners-in-treated-wood",
             "fasteners in treated wood",
             When.ALWAYS,
+            Look.at(Fact.FASTENERS, Sights::fastenersFit),
             "see that fasteners in treated wood are hot-dip galvanised, stainless, bronze or copper"),
     FOOTING_DEPTH(
             "footing-depth-at-least",
             "depth of the footing",
             When.OUTDOORS_ON_GROUND_OR_PAD,
+            Look::atFooting,
             "see that the footing goes {} into undisturbed ground, and below frost"),
-    EGRESS_DOOR_DROP(
-            "egress-door-drop-at-most",
-            "landing below the sill of the required egress door",
-            When.OUTER_DOOR_AT_TOP,
-            "measure from the sill down to the landing: {} at most, if this is the required egress door"),
     OTHER_DOOR_DROP(
             "other-door-drop-at-most",
             "landing below the sill of any other outer door",
             When.OUTER_DOOR_AT_TOP,
+            Look::atOtherDoor,
             "measure from the sill down to the landing: {} at most, if this is not the required egress door"),
     GUARD_NOT_CLIMBABLE(
             "guard-not-climbable",
             "climbing on the guard",
             When.GUARD,
+            Look.at(Fact.FOOTHOLDS, Sights::noFoothold),
             "see that a small child finds no foothold in the guard"),
-    LOAD_ON_FLIGHT("load-on-flight", "load on the whole flight", When.ALWAYS, "{}"),
-    LOAD_ON_TREAD("load-on-tread", "load on one tread", When.ALWAYS, "{}"),
-    LOAD_ON_RAIL("load-on-rail", "load on handrail and guard", When.RAIL_OR_GUARD, "{}"),
-    LOAD_ALONG_GUARD("load-along-guard", "load along the top of a guard", When.GUARD, "{}"),
-    LOAD_ON_INFILL("load-on-infill", "load on the infill of the guard", When.GUARD, "{}");
+    LOAD_ON_FLIGHT("load-on-flight", "load on the whole flight", When.ALWAYS),
+    LOAD_ON_TREAD("load-on-tread", "load on one tread", When.ALWAYS),
+    LOAD_ON_RAIL("load-on-rail", "load on handrail and guard", When.RAIL_OR_GUARD),
+    LOAD_ALONG_GUARD("load-along-guard", "load along the top of a guard", When.GUARD),
+    LOAD_ON_INFILL("load-on-infill", "load on the infill of the guard", When.GUARD);
 
     private final String id;
     private final String subject;
     private final When when;
+    private final Optional<Look> look;
     private final String ask;
 
-    Matter(String id, String subject, When when, String ask) {
+    Matter(String id, String subject, When when, Look look, String ask) {
+        this(id, subject, when, Optional.of(look), ask);
+    }
+
+    /** A load, which no look tells. */
+    Matter(String id, String subject, When when) {
+        this(id, subject, when, Optional.empty(), "have the strength checked, for it is not checked here: ");
+    }
+
+    Matter(String id, String subject, When when, Optional<Look> look, String ask) {
         this.id = id;
         this.subject = subject;
         this.when = when;
+        this.look = look;
         this.ask = ask;
     }
 
@@ -87,9 +107,9 @@ public enum Matter {
         return when;
     }
 
-    /** Whether only a strength check can answer it. */
-    boolean isStrength() {
-        return compareTo(LOAD_ON_FLIGHT) >= 0;
+    /** How it is judged by what somebody saw; empty when only a strength check can answer it. */
+    Optional<Look> findLook() {
+        return look;
     }
 
     /** What to measure or look at; {@code {}} stands for the limit. */

@@ -1,6 +1,7 @@
 package pitchboard.rules.kinds.surroundings;
 
 import java.util.Optional;
+import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
@@ -8,7 +9,7 @@ import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
 
 /**
- * A demand that somebody has to look at, because nothing said of site and brief can tell.
+ * A demand that somebody has to look at, because nothing else said of site and brief can tell.
  *
  * @param limit the number in it, when it is one that a tape can measure
  * @param figure the number in it as words, when it is not; may be empty
@@ -43,14 +44,16 @@ public record ToLookAt(Matter matter, Clause clause, Optional<Limit> limit, Stri
 
     @Override
     public Verdict judge(Stair stair) {
-        return matter.when().findReasonAgainst(stair).orElseGet(this::ask);
+        return matter.when()
+                .findReasonAgainst(stair)
+                .orElseGet(() -> matter.findLook()
+                        .map(look -> look.judge(stair.site().sights(), demand()))
+                        .orElseGet(() -> Verdict.cannotTell(matter.ask() + figure)));
     }
 
-    private Verdict ask() {
-        if (matter.isStrength()) {
-            return Verdict.cannotTell("have the strength checked, for it is not checked here: " + figure);
-        }
-        return limit.map(bound -> Verdict.cannotTell(matter.ask(), bound.value()))
-                .orElseGet(() -> Verdict.cannotTell(matter.ask()));
+    private Look.Demand demand() {
+        return new Look.Demand(
+                limit,
+                limit.map(bound -> Phrase.of(matter.ask(), bound.value())).orElseGet(() -> Phrase.of(matter.ask())));
     }
 }

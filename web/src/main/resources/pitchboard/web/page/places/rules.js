@@ -59,13 +59,13 @@ function finding(found) {
 }
 
 const value = (quantity) =>
-    quantity.tape ?? (quantity.degrees !== undefined ? `${quantity.degrees}°` : (quantity.squareInches ?? quantity));
+    quantity.tape ?? (quantity.degrees !== undefined ? `${quantity.degrees}°` : (quantity.squareInches ?? quantity.found ?? quantity));
 
 function facts(found) {
     const source = `${found.edition} ${found.clause}`;
     return html`<dl class="facts">
         ${found.measured ? html`<div><dt>${say('measured')}</dt><dd>${value(found.measured)}</dd></div>` : nothing}
-        ${found.limit ? html`<div><dt>${say('limit')}</dt><dd>${found.limit.bound} ${value(found.limit.value)}</dd></div>` : nothing}
+        ${found.limit && !found.measured?.found ? html`<div><dt>${say('limit')}</dt><dd>${found.limit.bound} ${value(found.limit.value)}</dd></div>` : nothing}
         ${found.place ? html`<div><dt>${say('where')}</dt><dd>${found.place}</dd></div>` : nothing}
         <div><dt>${say('clause')}</dt><dd>${source}${found.caution ? html` <em>${found.caution}</em>` : nothing}</dd></div>
     </dl>`;
