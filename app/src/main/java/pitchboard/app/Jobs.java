@@ -36,12 +36,14 @@ public final class Jobs {
                 .match(
                         whole -> new OpenedJob.Understood(file.file(), whole.job()),
                         refused -> new OpenedJob.NotUnderstood(refused.problems().stream()
-                                .map(problem ->
-                                        trouble(file.changes().orElseThrow().file(), problem))
+                                .map(problem -> trouble(file, problem))
                                 .toList()));
     }
 
-    private static Trouble trouble(Path changes, Composed.Problem problem) {
-        return new Trouble(changes, problem.at().line(), problem.at().column(), problem.words());
+    private static Trouble trouble(JobFile.Understood file, Composed.Problem problem) {
+        Path written = problem.in() == Composed.Text.JOB
+                ? file.file()
+                : file.changes().orElseThrow().file();
+        return new Trouble(written, problem.at().line(), problem.at().column(), problem.words());
     }
 }

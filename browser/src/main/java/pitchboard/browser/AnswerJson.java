@@ -5,6 +5,7 @@ import pitchboard.documents.json.Json;
 import pitchboard.intake.written.Problem;
 import pitchboard.intake.written.Spot;
 import pitchboard.job.Composed;
+import pitchboard.job.ReadJob;
 
 /** Answers that say everything that is wrong. */
 final class AnswerJson {
@@ -22,14 +23,18 @@ final class AnswerJson {
                                                 Json.truth(problem.read().isEmpty()))));
     }
 
-    static Json refused(List<Composed.Problem> problems) {
+    static Json refused(List<ReadJob.Trouble> troubles) {
         return Json.object()
                 .with(
                         "problems",
                         Json.list(
-                                problems,
-                                problem -> problem("changes", problem.at(), "", problem.words())
-                                        .with("missing", Json.truth(false))));
+                                troubles,
+                                trouble -> problem(text(trouble.in()), trouble.at(), trouble.field(), trouble.words())
+                                        .with("missing", Json.truth(trouble.missing()))));
+    }
+
+    private static String text(Composed.Text text) {
+        return text == Composed.Text.JOB ? "job" : "changes";
     }
 
     private static Json.Fields problem(String in, Spot at, String field, String words) {

@@ -6,17 +6,11 @@ import java.util.function.Supplier;
 import pitchboard.documents.json.ConsideredJson;
 import pitchboard.documents.json.Json;
 import pitchboard.documents.json.OutcomeJson;
-import pitchboard.intake.ChangesText;
-import pitchboard.intake.JobText;
-import pitchboard.intake.LocalChanges;
-import pitchboard.intake.Notes;
-import pitchboard.intake.written.Problem;
-import pitchboard.intake.written.Transcript;
 import pitchboard.intake.written.Written;
-import pitchboard.job.Composed;
 import pitchboard.job.Job;
 import pitchboard.job.Outcome;
 import pitchboard.job.Pipeline;
+import pitchboard.job.ReadJob;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
 
@@ -56,40 +50,8 @@ final class Solving implements Task {
      */
     private record Request(Written job, Optional<Written> changes, Selection sheets, Selection pictures, boolean dots) {
         Json answer() {
-            return JobText.of(new Transcript.Legible(job), BOOKS)
-                    .match(read -> withChanges(read.notes()), unread -> AnswerJson.problems("job", unread.problems()));
-        }
-
-        private Json withChanges(Notes notes) {
-            if (notes.localChanges().isPresent() != changes.isPresent()) {
-                return AnswerJson.problems("changes", List.of(mismatch(notes)));
-            }
-            if (changes.isEmpty()) {
-                return composed(notes, Optional.empty());
-            }
-            // Changes to another book than the job's are a mistake, so the job's is the only name that will do.
-            return ChangesText.of(new Transcript.Legible(changes.get()), List.of(notes.rulebook()))
-                    .match(
-                            read -> composed(notes, Optional.of(read.changes())),
-                            unread -> AnswerJson.problems("changes", unread.problems()));
-        }
-
-        /** Judging by a book without the changes that the job asks for would show a fail as a pass, or a pass as a fail. */
-        private Problem mismatch(Notes notes) {
-            Written at = changes.orElse(job);
-            String expected = notes.localChanges()
-                    .map(name -> "the local changes in \"" + name + "\", which the job names")
-                    .orElse("no local changes, because the job names none");
-            return new Problem(at.at(), "", "", expected);
-        }
-
-        private static Rulebook book(Notes notes) {
-            return Books.findByName(notes.rulebook()).orElseThrow();
-        }
-
-        private Json composed(Notes notes, Optional<LocalChanges> local) {
-            return Composed.of(notes, book(notes), local)
-                    .match(whole -> solved(whole.job()), refused -> AnswerJson.refused(refused.problems()));
+            return ReadJob.of(job, changes, Books.all())
+                    .match(read -> solved(read.job()), unread -> AnswerJson.refused(unread.troubles()));
         }
 
         private Json solved(Job job) {

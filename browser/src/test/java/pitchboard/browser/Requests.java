@@ -101,7 +101,7 @@ final class Requests {
     private static String random(long seed) {
         RandomJobs.Asked asked = RandomJobs.of(seed);
         String book = BOOKS.get((int) (seed % BOOKS.size()));
-        return solve(new Notes(asked.site(), asked.brief(), book, Optional.empty()), Optional.empty());
+        return solve(Notes.of(asked.site(), asked.brief(), book, Optional.empty()), Optional.empty());
     }
 
     private static String solve(Notes notes, Optional<Written> changes, String... sheets) {

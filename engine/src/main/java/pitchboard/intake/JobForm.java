@@ -51,6 +51,12 @@ final class JobForm extends GroupForm<Notes> {
             Forms.words(200, "local/county-changes.yaml"),
             "a file with the local changes to the rulebook, found from where the job file is",
             "the rulebook as it is printed");
+    private static final Key<List<LocalChanges.Change>> LOCAL_LIMITS = Key.defaulting(
+            "local limits",
+            Forms.list(new AmendmentForm(), 1, 200),
+            "local changes to the rulebook that hold for this job",
+            "the rulebook as it is printed, or as the file above changes it",
+            units -> List.of());
     private static final Key<Site> MEASURED = Key.needed("measured", new SiteForm(), "what was measured on site");
     private static final Key<Wanted> WANTED = Key.needed("wanted", new WantedForm(), "what is wanted");
 
@@ -68,7 +74,8 @@ final class JobForm extends GroupForm<Notes> {
 
     @Override
     public List<Key<?>> keys() {
-        return List.of(JOB, FOR, PLACE, DATE, UNITS, MARK_TO, PAPER, rulebook, LOCAL_CHANGES, MEASURED, WANTED);
+        return List.of(
+                JOB, FOR, PLACE, DATE, UNITS, MARK_TO, PAPER, rulebook, LOCAL_CHANGES, LOCAL_LIMITS, MEASURED, WANTED);
     }
 
     @Override
@@ -84,7 +91,7 @@ final class JobForm extends GroupForm<Notes> {
         Tape tape = tape(in.get(MARK_TO));
         Paper paper = in.get(PAPER);
         Brief brief = in.get(WANTED).brief(title, tape, paper);
-        return new Notes(in.get(MEASURED), brief, in.get(rulebook), in.get(LOCAL_CHANGES));
+        return new Notes(in.get(MEASURED), brief, in.get(rulebook), in.get(LOCAL_CHANGES), in.get(LOCAL_LIMITS));
     }
 
     static Optional<Tape.Units> findUnits(Written.Group job) {
@@ -121,6 +128,7 @@ final class JobForm extends GroupForm<Notes> {
         out.put(PAPER, brief.paper());
         out.put(rulebook, notes.rulebook());
         out.put(LOCAL_CHANGES, notes.localChanges());
+        out.put(LOCAL_LIMITS, notes.localLimits());
         out.put(MEASURED, notes.site());
         out.put(WANTED, Wanted.of(brief));
     }

@@ -69,7 +69,8 @@ public sealed interface JobText {
         String local = changes.map(known -> JsonWriter.write(ChangesText.write(known, units)))
                 .orElse("");
         // Where the changes are kept is no part of what they say.
-        Notes anywhere = new Notes(notes.site(), notes.brief(), notes.rulebook(), Optional.empty());
+        Notes anywhere =
+                new Notes(notes.site(), notes.brief(), notes.rulebook(), Optional.empty(), notes.localLimits());
         return JsonWriter.write(write(anywhere)) + local;
     }
 

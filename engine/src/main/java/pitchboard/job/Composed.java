@@ -3,8 +3,10 @@ package pitchboard.job;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import pitchboard.intake.JobText;
 import pitchboard.intake.LocalChanges;
+import pitchboard.intake.LocalChanges.Change;
 import pitchboard.intake.Notes;
 import pitchboard.intake.written.Spot;
 import pitchboard.measure.Tape;
@@ -26,25 +28,39 @@ public sealed interface Composed {
         }
     }
 
+    /** Where people wrote it. */
+    enum Text {
+        JOB,
+        /** The file of local changes that the job names. */
+        CHANGES
+    }
+
     /**
      * One local change that makes no sense.
      *
-     * @param at where it stands among the local changes
+     * @param at where it stands in that text
      * @param words what is wrong with it and what would be right
      */
-    record Problem(Spot at, String words) {}
+    record Problem(Text in, Spot at, String words) {}
 
     /**
-     * Works the local changes into the book.
+     * Works the local changes into the book: those of the file first, then those of the job.
      *
      * @param printed the book that the notes name, as printed
+     * @param changes what the file of local changes says that the notes name
      */
     static Composed of(Notes notes, Rulebook printed, Optional<LocalChanges> changes) {
-        Amended amended = printed.amended(changes.map(LocalChanges::amendments).orElse(List.of()));
+        List<Change> elsewhere = changes.map(LocalChanges::changes).orElse(List.of());
+        Amended amended = printed.amended(Stream.concat(elsewhere.stream(), notes.localLimits().stream())
+                .map(Change::amendment)
+                .toList());
         if (!amended.problems().isEmpty()) {
+            Tape tape = notes.brief().tape();
             return new Refused(amended.problems().stream()
-                    .map(problem -> problem(
-                            changes.orElseThrow(), problem, notes.brief().tape()))
+                    .map(problem -> find(elsewhere, problem)
+                            .map(change -> problem(Text.CHANGES, change, problem, tape))
+                            .orElseGet(() -> problem(
+                                    Text.JOB, find(notes.localLimits(), problem).orElseThrow(), problem, tape)))
                     .toList());
         }
         // Comments, order and spelling of a file must not change what is printed on the sheets.
@@ -52,14 +68,15 @@ public sealed interface Composed {
         return new Whole(new Job(notes.site(), notes.brief(), amended.book(), fingerprint));
     }
 
-    private static Problem problem(LocalChanges changes, Amended.Problem problem, Tape tape) {
-        Spot at = changes.changes().stream()
+    private static Optional<Change> find(List<Change> changes, Amended.Problem problem) {
+        return changes.stream()
                 .filter(change -> change.amendment().equals(problem.amendment()))
-                .map(LocalChanges.Change::at)
-                .findFirst()
-                .orElse(Spot.NOWHERE);
+                .findFirst();
+    }
+
+    private static Problem problem(Text in, Change change, Amended.Problem problem, Tape tape) {
         String wrong = problem.wrong().write(tape, Tape.Style.PLAIN);
-        return new Problem(at, wrong + "; " + problem.right().write(tape, Tape.Style.PLAIN));
+        return new Problem(in, change.at(), wrong + "; " + problem.right().write(tape, Tape.Style.PLAIN));
     }
 
     default <T> T match(Function<Whole, T> whole, Function<Refused, T> refused) {

@@ -49,7 +49,7 @@ final class AskingLawsTest {
     void an_answer_where_a_rule_asks_for_it_settles_the_verdict_or_leads_on() {
         Set<Fact> answered = EnumSet.noneOf(Fact.class);
         Samples.jobs(150).hold(asked -> {
-            Notes notes = new Notes(asked.site(), asked.brief(), "any", Optional.empty());
+            Notes notes = Notes.of(asked.site(), asked.brief(), "any", Optional.empty());
             if (isReadable(JobText.write(notes))) {
                 Books.all().forEach(book -> new Answering(asked.seed(), book, answered).all(notes));
             }

@@ -23,7 +23,7 @@ final class ConversionTest {
     void every_length_is_exactly_the_same_and_so_is_the_paper() {
         int[] held = {0};
         JOBS.hold(asked -> {
-            Notes notes = new Notes(asked.site(), asked.brief(), "IRC 2021", Optional.empty());
+            Notes notes = Notes.of(asked.site(), asked.brief(), "IRC 2021", Optional.empty());
             Written.Group job = JobText.write(notes);
             Tape.Units from = notes.brief().tape().units();
             Written.Group there = JobText.inUnits(job, from, other(from));

@@ -20,7 +20,7 @@ final class JobRoundTripLawsTest {
     void what_was_written_is_read_again_the_same() {
         int[] understood = {0};
         JOBS.hold(asked -> {
-            Notes notes = new Notes(sayable(asked.site()), asked.brief(), "IRC 2021", Optional.of("changes.yaml"));
+            Notes notes = Notes.of(sayable(asked.site()), asked.brief(), "IRC 2021", Optional.of("changes.yaml"));
             String json = JsonWriter.write(JobText.write(notes));
             if (JobText.ofJson(json, List.of("IRC 2021")) instanceof JobText.Understood read) {
                 assertThat(read.notes()).isEqualTo(notes);

@@ -9,10 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import pitchboard.app.Papers;
-import pitchboard.app.WrittenJob;
 import pitchboard.documents.svg.PictureWriter;
 import pitchboard.job.Outcome;
 import pitchboard.job.Pipeline;
+import pitchboard.job.ReadJob;
+import pitchboard.rules.books.Books;
 import pitchboard.sheet.Picture;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.pictures.Pictures;
@@ -21,7 +22,6 @@ import pitchboard.store.Notation;
 import pitchboard.store.library.Draft;
 import pitchboard.store.library.Job;
 import pitchboard.store.library.Wording;
-import pitchboard.web.wire.Ask;
 import pitchboard.web.wire.Attachment;
 import pitchboard.web.wire.Refusal;
 
@@ -66,15 +66,21 @@ public final class PaperRoutes {
 
     private static Outcome.Designed designed(Draft draft) throws Refusal {
         WrittenDraft written = WrittenDraft.of(draft);
-        WrittenJob read = WrittenJob.read(written.job(), written.changes());
-        if (read instanceof WrittenJob.NotUnderstood unread) {
-            throw new Refusal(NOT_UNDERSTOOD, Ask.reasons(unread.problems()));
+        ReadJob read = ReadJob.of(written.job(), written.changes(), Books.all());
+        if (read instanceof ReadJob.NotUnderstood unread) {
+            throw new Refusal(NOT_UNDERSTOOD, reasons(unread.troubles()));
         }
-        Outcome outcome = Pipeline.solve(((WrittenJob.Understood) read).job());
+        Outcome outcome = Pipeline.solve(((ReadJob.Understood) read).job());
         if (outcome instanceof Outcome.Designed designed) {
             return designed;
         }
         throw new Refusal(NO_STAIR, "no stair fits this job yet, so there is nothing to draw");
+    }
+
+    private static List<Refusal.Reason> reasons(List<ReadJob.Trouble> troubles) {
+        return troubles.stream()
+                .map(trouble -> new Refusal.Reason(trouble.field(), trouble.words()))
+                .toList();
     }
 
     private void picture(Context context) throws Refusal, FileTrouble {

@@ -48,7 +48,8 @@ function set(form, at, past, [step, ...rest], value) {
         const item = rest.length ? set(form, items[step - 1], past, rest, value) : value;
         if (item === undefined) items.splice(step - 1, 1);
         else items[step - 1] = item;
-        return items;
+        // A list without pieces is not written.
+        return items.length ? items : undefined;
     }
     const here = past.join(BETWEEN);
     const group = isGroup(at) ? { ...at } : {};

@@ -103,6 +103,7 @@ export default {
     where: 'Where',
     clause: 'Clause',
     answer: 'Answer: {what}',
+    'differs-here': 'The limit is another one here',
 
     'no-wood': 'There is no stair yet to cut wood for.',
     'stringer-marks': 'Marks on the stringer',

@@ -32,7 +32,8 @@ export function groupCard(field) {
     </section>`;
 }
 
-function listCard(field) {
+/** Pieces of a list, each with its rows, and a way to one more. */
+export function listCard(field) {
     const line = state.form.line(field);
     const value = valueOf(field);
     const items = Array.isArray(value) ? value : typeof value === 'object' ? [value] : [];

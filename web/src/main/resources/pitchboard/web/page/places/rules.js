@@ -1,5 +1,7 @@
 /** Rules: what the book says of this stair, worst first, each with its place on the drawing and what to do. */
+import { valueOf, write } from '../desk.js';
 import { html, nothing } from '../lib/lit-html.js';
+import { listCard } from '../pieces/cards.js';
 import { detail } from '../pieces/drawing.js';
 import { icon } from '../pieces/icons.js';
 import { capital, fullTitle, isOne, open, row } from '../pieces/row.js';
@@ -15,6 +17,7 @@ export function rulesPlace() {
         <ul class="card">
             ${row('rulebook')}
         </ul>
+        ${listCard('local limits')}
         ${outcome?.findings ? groups(outcome.findings) : html`<p>${say('no-findings')}</p>`}
         <p class="caution">${say('caution.rules')}</p>
     `;
@@ -53,7 +56,7 @@ function finding(found) {
             </summary>
             ${found.say ? html`<p><strong>${capital(found.say)}.</strong></p>` : nothing}
             ${onTheSpot(found)} ${facts(found)} ${where(found)}
-            ${found.localChanges.map((words) => html`<p class="soft">${words}</p>`)}
+            ${found.localChanges.map((words) => html`<p class="soft">${words}</p>`)} ${differsHere(found)}
         </details>
     </li>`;
 }
@@ -78,6 +81,25 @@ function onTheSpot(found) {
     return html`<div class="buttons">
         <button class="main" @click=${() => open(field)}>${say('answer', { what: fullTitle(field) })}</button>
     </div>`;
+}
+
+/** A local limit begins as a copy of the printed one; who says so is asked for at once. */
+function differsHere(found) {
+    if (!found.limit || found.limit.value.found || found.localChanges.length) return nothing;
+    return html`<div class="buttons"><button @click=${() => change(found)}>${say('differs-here')}</button></div>`;
+}
+
+function change(found) {
+    const item = `local limits > ${(valueOf('local limits') ?? []).length + 1}`;
+    write(item, { rule: found.rule, clause: found.clause, limit: written(found.limit.value) });
+    open(`${item} > said by`);
+}
+
+/** A quantity as a limit is written in a job. */
+function written(quantity) {
+    if (quantity.exact) return quantity.exact.replace(/ in$/, '"');
+    if (quantity.degrees !== undefined) return `${quantity.degrees} degrees`;
+    return quantity.squareInches === undefined ? String(quantity) : `${quantity.squareInches} sq in`;
 }
 
 function first(field) {
