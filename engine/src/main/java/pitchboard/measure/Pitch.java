@@ -8,14 +8,16 @@ import java.math.BigInteger;
  */
 public final class Pitch implements Quantity, Comparable<Pitch> {
     private final Ratio slope;
-    /** 1 + slope², as {@code radicand / (denominator of slope)²}. */
-    private final BigInteger radicand;
 
     private Pitch(Ratio slope) {
         this.slope = slope;
+    }
+
+    /** 1 + slope², as {@code radicand / (denominator of slope)²}; most slopes are never asked for it. */
+    private BigInteger radicand() {
         BigInteger rise = slope.numerator();
         BigInteger run = slope.denominator();
-        this.radicand = rise.multiply(rise).add(run.multiply(run));
+        return rise.multiply(rise).add(run.multiply(run));
     }
 
     /**
@@ -48,16 +50,18 @@ public final class Pitch implements Quantity, Comparable<Pitch> {
 
     /** The distance along the slope that covers a level distance: level / cos. */
     public Length alongForLevel(Length level) {
-        return level.timesRoot(Ratio.of(BigInteger.ONE, slope.denominator()), radicand);
+        return level.timesRoot(Ratio.of(BigInteger.ONE, slope.denominator()), radicand());
     }
 
     /** The level part of a distance along the slope, and the square depth under a plumb one: length × cos. */
     public Length cosTimes(Length length) {
+        BigInteger radicand = radicand();
         return length.timesRoot(Ratio.of(slope.denominator(), radicand), radicand);
     }
 
     /** The plumb part of a distance along the slope: length × sin. */
     public Length sinTimes(Length length) {
+        BigInteger radicand = radicand();
         return length.timesRoot(Ratio.of(slope.numerator(), radicand), radicand);
     }
 

@@ -5,16 +5,15 @@ import java.math.BigInteger;
 /**
  * An exact number without a unit, always in lowest terms with a positive denominator.
  *
- * <p>Small values live in two longs whose products cannot overflow; larger ones move to big integers by themselves.
+ * <p>Values that fit live in two longs; larger ones move to big integers by themselves.
  */
 public final class Ratio implements Quantity, Comparable<Ratio> {
     public static final Ratio ZERO = of(0);
     public static final Ratio ONE = of(1);
 
     private static final Ratio HALF = of(1, 2);
-
-    /** Below this, a cross product of two values still fits a long. */
-    private static final long NARROW = 1L << 31;
+    /** Below this, the sum of two still fits a long. */
+    private static final long NARROW = 1L << 62;
 
     /** Numerator and denominator of a narrow value; the denominator is 0 when the value is wide. */
     private final long narrowNumerator;
@@ -75,14 +74,16 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
         if (denominator.signum() == 0) {
             throw new ArithmeticException("a ratio needs a denominator other than zero");
         }
+        if (numerator.bitLength() < Long.SIZE && denominator.bitLength() < Long.SIZE) {
+            return of(numerator.longValue(), denominator.longValue());
+        }
         BigInteger divisor = numerator.gcd(denominator);
         BigInteger signed = denominator.signum() < 0 ? divisor.negate() : divisor;
         BigInteger top = numerator.divide(signed);
         BigInteger bottom = denominator.divide(signed);
-        if (top.bitLength() < 32 && bottom.bitLength() < 32 && isNarrow(top.longValue(), bottom.longValue())) {
-            return new Ratio(top.longValue(), bottom.longValue());
-        }
-        return new Ratio(top, bottom);
+        return top.bitLength() < 62 && bottom.bitLength() < 62
+                ? new Ratio(top.longValue(), bottom.longValue())
+                : new Ratio(top, bottom);
     }
 
     private static boolean isNarrow(long numerator, long denominator) {
@@ -103,12 +104,9 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     }
 
     public Ratio plus(Ratio other) {
-        if (isNarrow() && other.isNarrow()) {
-            return plus(other.narrowNumerator, other.narrowDenominator);
-        }
-        return of(
-                numerator().multiply(other.denominator()).add(other.numerator().multiply(denominator())),
-                denominator().multiply(other.denominator()));
+        return isNarrow() && other.isNarrow()
+                ? plus(other.narrowNumerator, other.narrowDenominator)
+                : widePlus(other.numerator(), other.denominator());
     }
 
     public Ratio minus(Ratio other) {
@@ -122,10 +120,21 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
         if (narrowDenominator == bottom) {
             return of(narrowNumerator + top, bottom);
         }
+        if (!Whole.productFits(narrowNumerator, bottom)
+                || !Whole.productFits(top, narrowDenominator)
+                || !Whole.productFits(narrowDenominator, bottom)) {
+            return widePlus(BigInteger.valueOf(top), BigInteger.valueOf(bottom));
+        }
         long newTop = narrowNumerator * bottom + top * narrowDenominator;
         long newBottom = narrowDenominator * bottom;
         // Because a whole number shares nothing with the other's denominator, such a sum is in lowest terms.
         return narrowDenominator == 1 || bottom == 1 ? inLowestTerms(newTop, newBottom) : of(newTop, newBottom);
+    }
+
+    private Ratio widePlus(BigInteger top, BigInteger bottom) {
+        return of(
+                numerator().multiply(bottom).add(top.multiply(denominator())),
+                denominator().multiply(bottom));
     }
 
     public Ratio times(Ratio other) {
@@ -143,7 +152,13 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     private Ratio times(long top, long bottom) {
         long across = bottom == 1 ? 1 : Whole.greatestCommonDivisor(Math.abs(narrowNumerator), bottom);
         long back = narrowDenominator == 1 ? 1 : Whole.greatestCommonDivisor(Math.abs(top), narrowDenominator);
-        return inLowestTerms((narrowNumerator / across) * (top / back), (narrowDenominator / back) * (bottom / across));
+        return productInLowestTerms(narrowNumerator / across, top / back, narrowDenominator / back, bottom / across);
+    }
+
+    private static Ratio productInLowestTerms(long a, long b, long c, long d) {
+        return Whole.productFits(a, b) && Whole.productFits(c, d)
+                ? inLowestTerms(a * b, c * d)
+                : new Ratio(Whole.product(a, b), Whole.product(c, d));
     }
 
     /**
@@ -188,7 +203,9 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
 
     /** The largest whole number that is not above this. */
     public BigInteger floor() {
-        return Whole.floorDivide(numerator(), denominator());
+        return isNarrow()
+                ? BigInteger.valueOf(Math.floorDiv(narrowNumerator, narrowDenominator))
+                : Whole.floorDivide(wideNumerator, wideDenominator);
     }
 
     /** The nearest whole number; a half goes away from zero. */
@@ -200,14 +217,15 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
     /** The nearest double, for drawing and for figures that are shown rounded. */
     public double approx() {
         return isNarrow()
-                ? (double) narrowNumerator / narrowDenominator
+                ? Whole.approximateQuotient(narrowNumerator, narrowDenominator)
                 : Whole.approximateQuotient(wideNumerator, wideDenominator);
     }
 
     @Override
     public int compareTo(Ratio other) {
         if (isNarrow() && other.isNarrow()) {
-            return Long.compare(narrowNumerator * other.narrowDenominator, other.narrowNumerator * narrowDenominator);
+            return Whole.compareProducts(
+                    narrowNumerator, other.narrowDenominator, other.narrowNumerator, narrowDenominator);
         }
         return numerator()
                 .multiply(other.denominator())

@@ -15,8 +15,13 @@ final class Squares {
             long root = root(number.longValue());
             return root * root == number.longValue() ? Optional.of(BigInteger.valueOf(root)) : Optional.empty();
         }
-        BigInteger root = number.sqrt();
+        BigInteger root = floorRoot(number);
         return root.multiply(root).equals(number) ? Optional.of(root) : Optional.empty();
+    }
+
+    /** The largest whole number whose square is not above this one, which is not negative. */
+    static BigInteger floorRoot(BigInteger number) {
+        return number.bitLength() <= BITS_OF_A_LONG ? BigInteger.valueOf(root(number.longValue())) : number.sqrt();
     }
 
     /** Because a double has fewer digits than a long, its root may be one off. */

@@ -152,7 +152,7 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
         BigInteger below = rational.denominator().multiply(coefficient.denominator());
         BigInteger whole = rational.numerator().multiply(coefficient.denominator());
         BigInteger times = coefficient.numerator().multiply(rational.denominator());
-        BigInteger root = times.multiply(times).multiply(radicand).sqrt();
+        BigInteger root = Squares.floorRoot(times.multiply(times).multiply(radicand));
         // Because the root is irrational, the floor of a negative one is one further down.
         BigInteger rootFloor = times.signum() < 0 ? root.negate().subtract(BigInteger.ONE) : root;
         return Whole.floorDivide(whole.add(rootFloor), below);
@@ -172,7 +172,14 @@ record Surd(Ratio rational, Ratio coefficient, BigInteger radicand) implements C
         return other instanceof Surd that
                 && rational.equals(that.rational)
                 && coefficient.signum() == that.coefficient.signum()
-                && squareOfRoot().equals(that.squareOfRoot());
+                && hasRootOf(that);
+    }
+
+    /** Whether the two roots with their coefficients are equal, but for their signs. */
+    private boolean hasRootOf(Surd that) {
+        return radicand.equals(that.radicand)
+                ? coefficient.abs().equals(that.coefficient.abs())
+                : squareOfRoot().equals(that.squareOfRoot());
     }
 
     @Override

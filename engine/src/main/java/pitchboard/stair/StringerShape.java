@@ -10,16 +10,8 @@ import pitchboard.plane.Point;
  * Where a stringer's cuts and edges lie, in the site frame, as long as the stair is buildable.
  *
  * <p>The corners of the steps lie on the board's top edge; its bottom edge is parallel, one board depth below.
- *
- * @param plumbDepth plumb height of the board as it slopes: {@code d / cos}
  */
-public record StringerShape(Stair stair, Length plumbDepth) {
-    public StringerShape(Stair stair) {
-        this(
-                stair,
-                stair.pitch().plumbForDepth(stair.brief().stringers().stock().depth()));
-    }
-
+public record StringerShape(Stair stair) {
     private Pitch pitch() {
         return stair.pitch();
     }
@@ -30,6 +22,11 @@ public record StringerShape(Stair stair, Length plumbDepth) {
 
     public Length boardDepth() {
         return stair.brief().stringers().stock().depth();
+    }
+
+    /** Plumb height of the board as it slopes: {@code d / cos}. */
+    public Length plumbDepth() {
+        return pitch().plumbForDepth(boardDepth());
     }
 
     /** How deep a step is cut into the board, square to its edge: {@code r·g / √(r² + g²)}. */

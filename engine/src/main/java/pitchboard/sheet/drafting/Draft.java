@@ -18,6 +18,7 @@ public final class Draft {
     private final String id;
     private final String title;
     private final Box room;
+    private final boolean isBlank;
     private final List<Mark> marks = new ArrayList<>();
     private final List<Quad> texts = new ArrayList<>();
     private String scale = "not to scale";
@@ -29,9 +30,24 @@ public final class Draft {
      * @param room the part of the page that may be drawn on
      */
     public Draft(String id, String title, Box room) {
+        this(id, title, room, false);
+    }
+
+    private Draft(String id, String title, Box room, boolean isBlank) {
         this.id = id;
         this.title = title;
         this.room = room;
+        this.isBlank = isBlank;
+    }
+
+    /** A page that only keeps its place among the others: it takes no marks. */
+    public static Draft blank(String id, String title, Box room) {
+        return new Draft(id, title, room, true);
+    }
+
+    /** Whether drawing on it is in vain. */
+    public boolean isBlank() {
+        return isBlank;
     }
 
     public String id() {
@@ -75,6 +91,9 @@ public final class Draft {
     }
 
     public void add(Mark mark) {
+        if (isBlank) {
+            return;
+        }
         marks.add(mark);
         textsOf(mark).forEach(text -> texts.add(TextBox.of(text)));
     }

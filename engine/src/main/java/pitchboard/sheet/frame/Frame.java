@@ -29,10 +29,21 @@ public final class Frame {
 
     private final Paper paper;
     private final TitleBlock words;
+    private final Predicate<String> wanted;
 
     public Frame(Paper paper, TitleBlock words) {
+        this(paper, words, id -> true);
+    }
+
+    /**
+     * A frame for those pages of a set that are wanted.
+     *
+     * @param wanted whether the page with this id is
+     */
+    public Frame(Paper paper, TitleBlock words, Predicate<String> wanted) {
         this.paper = paper;
         this.words = words;
+        this.wanted = wanted;
     }
 
     /** What is left to draw on. */
@@ -44,18 +55,13 @@ public final class Frame {
         return new Box(0, 0, paper.widthMm(), paper.heightMm()).inset(MARGIN);
     }
 
-    /** A page to draw on, the size of the room. */
+    /** A page to draw on, the size of the room; a blank one when nobody wants it. */
     public Draft draft(String id, String title) {
-        return new Draft(id, title, room());
+        return wanted.test(id) ? new Draft(id, title, room()) : Draft.blank(id, title, room());
     }
 
-    /** Puts the frame round the drafts and numbers them in their order. */
+    /** Numbers the drafts in their order and puts the frame round those that are wanted. */
     public List<Sheet> bind(List<Draft> drafts) {
-        return bind(drafts, id -> true);
-    }
-
-    /** Numbers the drafts in their order and puts the frame round those whose id is wanted. */
-    public List<Sheet> bind(List<Draft> drafts, Predicate<String> wanted) {
         List<Sheet> sheets = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
             Draft draft = drafts.get(i);

@@ -27,7 +27,8 @@ public final class Draughtsman {
                         subject.stair().brief().title(),
                         subject.rulebook().edition().shortName(),
                         subject.fingerprint(),
-                        CAUTION));
+                        CAUTION),
+                wanted);
         this.wanted = wanted;
     }
 
@@ -48,7 +49,7 @@ public final class Draughtsman {
         drafts.addAll(onePage("stringer", StringerSheet::of));
         drafts.addAll(onePage("ends", EndSheets::inPlace));
         drafts.addAll(onePage("treads", TreadSheet::of));
-        // How many pages the others take only shows when they are drawn, and every sheet says "of" how many it is.
+        // How many pages the others take only shows when they are laid out, and every sheet says "of" how many it is.
         drafts.addAll(PartsSheet.of(subject, frame));
         drafts.addAll(OrderSheet.of(subject, frame));
         drafts.addAll(PitchBoardSheet.of(subject, frame));
@@ -56,7 +57,7 @@ public final class Draughtsman {
         drafts.addAll(RulesSheet.of(subject, frame));
         drafts.addAll(WorkingsSheet.of(subject, frame));
         drafts.addAll(CautionSheet.of(subject, frame));
-        return frame.bind(drafts, wanted);
+        return frame.bind(drafts);
     }
 
     /** A blank page keeps the place of one that nobody wants. */

@@ -94,7 +94,7 @@ final class TableSetter {
     private double head(double top) {
         double height = headHeight();
         double bottom = top + height;
-        if (height > 0) {
+        if (height > 0 && !draft.isBlank()) {
             List<Paragraph> cells = headCells();
             for (int i = 0; i < cells.size(); i++) {
                 put(cells.get(i), i, bottom - PAD_DOWN - cells.get(i).height(), PartRef.NONE);
@@ -106,6 +106,9 @@ final class TableSetter {
 
     private double row(int index, double top) {
         double bottom = top + rowHeight(index);
+        if (draft.isBlank()) {
+            return bottom;
+        }
         Row row = table.rows().get(index);
         if (row instanceof Row.Cells cells) {
             cells(index, cells.of(), top);

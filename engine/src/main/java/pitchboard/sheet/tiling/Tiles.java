@@ -49,6 +49,9 @@ public final class Tiles {
 
     private static Draft page(Frame frame, Draft canvas, Pages pages, Grid.Cell cell) {
         Draft page = blank(frame, canvas, pages, cell).scaled(canvas.scale());
+        if (page.isBlank()) {
+            return page;
+        }
         Pane pane = new Pane(pages.grid().window(cell), page, page.room().topLeft());
         for (Mark mark : canvas.marks()) {
             pane.copy(mark);

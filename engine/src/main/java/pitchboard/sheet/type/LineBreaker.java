@@ -10,6 +10,7 @@ final class LineBreaker {
 
     private final Lettering lettering;
     private final double width;
+    private final double spaceWidth;
     private final List<Paragraph.Row> rows = new ArrayList<>();
     private final StringBuilder row = new StringBuilder();
     private boolean rowStartsBold;
@@ -21,6 +22,7 @@ final class LineBreaker {
     LineBreaker(Lettering lettering, double width) {
         this.lettering = lettering;
         this.width = width;
+        this.spaceWidth = Typesetter.width(" ", lettering);
     }
 
     boolean endsBold() {
@@ -60,7 +62,7 @@ final class LineBreaker {
     private void append(String held, double hang) {
         String word = held.replace(HARD_SPACE, ' ');
         double wordWidth = Typesetter.width(bold ? Typesetter.boldSwitch() + word : word, lettering);
-        double space = rowIsEmpty ? 0 : Typesetter.width(" ", lettering);
+        double space = rowIsEmpty ? 0 : spaceWidth;
         if (!rowIsEmpty && indent + rowWidth + space + wordWidth > width) {
             finishRow();
             indent = hang;
@@ -75,7 +77,7 @@ final class LineBreaker {
 
     private void finishRow() {
         String text = opened(row.toString());
-        rows.add(new Paragraph.Row(indent, Typesetter.line(closed(text), lettering)));
+        rows.add(new Paragraph.Row(indent, closed(text), lettering));
         row.setLength(0);
         rowWidth = 0;
         rowIsEmpty = true;

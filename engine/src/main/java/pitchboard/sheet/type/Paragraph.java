@@ -9,11 +9,19 @@ import pitchboard.sheet.Spot;
 /** Lines of set text under each other, not yet at a place. */
 public record Paragraph(List<Row> rows, Lettering lettering) {
     /**
-     * One line.
+     * One line, in letters still to be set: many a paragraph is only measured.
      *
      * @param indent millimetres from the paragraph's left edge
      */
-    public record Row(double indent, TypeLine line) {}
+    public record Row(double indent, String text, Lettering lettering) {
+        public TypeLine line() {
+            return Typesetter.line(text, lettering);
+        }
+
+        double width() {
+            return Typesetter.width(text, lettering);
+        }
+    }
 
     public Paragraph {
         rows = List.copyOf(rows);
@@ -22,7 +30,7 @@ public record Paragraph(List<Row> rows, Lettering lettering) {
     /** Width of the longest line in millimetres. */
     public double width() {
         return rows.stream()
-                .mapToDouble(row -> row.indent() + row.line().width())
+                .mapToDouble(row -> row.indent() + row.width())
                 .max()
                 .orElse(0);
     }
@@ -37,8 +45,9 @@ public record Paragraph(List<Row> rows, Lettering lettering) {
         List<Mark.Text> texts = new ArrayList<>();
         double baseline = top.y() + lettering.capHeight();
         for (Row row : rows) {
-            if (!row.line().runs().isEmpty()) {
-                texts.add(row.line().at(of, Spot.of(top.x() + row.indent(), baseline), 0, align));
+            TypeLine line = row.line();
+            if (!line.runs().isEmpty()) {
+                texts.add(line.at(of, Spot.of(top.x() + row.indent(), baseline), 0, align));
             }
             baseline += lettering.lineHeight();
         }

@@ -13,7 +13,10 @@ public final class Typesetter {
 
     /** The width of one line in millimetres. */
     public static double width(String text, Lettering lettering) {
-        return line(text, lettering).width();
+        boolean isPlain = text.indexOf(Fraction.SLASH) < 0 && !text.contains(BOLD_SWITCH) && text.indexOf('\n') < 0;
+        return isPlain
+                ? lettering.em() * Alphabet.width(text, lettering.face())
+                : line(text, lettering).width();
     }
 
     /** Sets one line; a line break in it counts as a space. */
