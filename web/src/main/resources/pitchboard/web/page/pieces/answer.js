@@ -91,13 +91,14 @@ function counter(field) {
     const step = (by) => write(field, String(Math.max(1, (parseInt(value, 10) || 0) + by)));
     return html`<div class="counter">
         <button @click=${() => step(-1)} aria-label=${say('one-less')}>−</button>
-        <input inputmode="numeric" aria-label=${fullTitle(field)} .value=${value} @input=${(event) => write(field, event.target.value)} />
+        <input autofocus inputmode="numeric" aria-label=${fullTitle(field)} .value=${value} @input=${(event) => write(field, event.target.value)} />
         <button @click=${() => step(1)} aria-label=${say('one-more')}>+</button>
     </div>`;
 }
 
 function words(field, asked) {
     return html`<input
+        autofocus
         aria-label=${fullTitle(field)}
         placeholder=${asked.kind === 'slope' ? '1 in 60' : ''}
         .value=${textOf(field) ?? ''}
