@@ -9,7 +9,7 @@ import { say } from '../words.js';
 import { icon } from './icons.js';
 import { keypad } from './keypad.js';
 import { over } from './over.js';
-import { belongsToOneKind, capital, fullTitle } from './row.js';
+import { belongsToOneKind, capital, fullTitle, quoted } from './row.js';
 
 export function answerSheet() {
     const { field } = state.asking;
@@ -59,7 +59,7 @@ export function editor(field, line = state.form.line(field)) {
 }
 
 const wrong = (field) =>
-    html`<p class="wrong-words" role="status">${problemsOf(field).map((problem) => html`<span>${problem.words}</span>`)}</p>`;
+    html`<p class="wrong-words" role="status">${problemsOf(field).map((problem) => html`<span>${quoted(problem.words)}</span>`)}</p>`;
 
 function choices(at, asked, field) {
     const chosen = textOf(field);
