@@ -7,30 +7,30 @@ import pitchboard.intake.written.Transcript;
 import pitchboard.intake.written.Written;
 
 /** What the server answered. */
-record Answer(HttpResponse<byte[]> response) {
-    int status() {
+public record Answer(HttpResponse<byte[]> response) {
+    public int status() {
         return response.statusCode();
     }
 
-    String body() {
+    public String body() {
         return new String(response.body(), StandardCharsets.UTF_8);
     }
 
-    byte[] bytes() {
+    public byte[] bytes() {
         return response.body();
     }
 
-    String header(String name) {
+    public String header(String name) {
         return response.headers().firstValue(name).orElse("");
     }
 
     /** The words of the first problem. */
-    String trouble() {
+    public String trouble() {
         return text("problems", "1", "words");
     }
 
     /** A value inside the JSON, by names, and by numbers from 1 in lists. */
-    String text(String... way) {
+    public String text(String... way) {
         Written value = value(way);
         return value.match(
                 Written.Text::value,
@@ -38,7 +38,7 @@ record Answer(HttpResponse<byte[]> response) {
                 sequence -> "a list of " + sequence.items().size());
     }
 
-    Written value(String... way) {
+    public Written value(String... way) {
         Transcript read = JsonReader.read(body());
         if (read instanceof Transcript.Illegible) {
             throw new AssertionError(status() + " " + body());

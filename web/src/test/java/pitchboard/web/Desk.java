@@ -15,7 +15,7 @@ import pitchboard.documents.json.Json;
 import pitchboard.store.FileTrouble;
 
 /** A server in a folder of its own, and a browser's side of the talk with it. */
-final class Desk implements AutoCloseable {
+public final class Desk implements AutoCloseable {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
     private final Server server;
@@ -24,24 +24,24 @@ final class Desk implements AutoCloseable {
         this.server = server;
     }
 
-    static Desk in(Path folder) throws FileTrouble {
+    public static Desk in(Path folder) throws FileTrouble {
         return of(Settings.of(0, folder));
     }
 
-    static Desk of(Settings settings) throws FileTrouble {
+    public static Desk of(Settings settings) throws FileTrouble {
         return new Desk(Server.start(settings));
     }
 
-    int port() {
+    public int port() {
         return server.port();
     }
 
-    String address() {
+    public String address() {
         return server.address();
     }
 
     /** Without the slash at the end: as a page of this server says where it comes from. */
-    String origin() {
+    public String origin() {
         return address().substring(0, address().length() - 1);
     }
 
@@ -53,7 +53,7 @@ final class Desk implements AutoCloseable {
         return new Answer(CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofByteArray()));
     }
 
-    Answer get(String path) throws IOException, InterruptedException {
+    public Answer get(String path) throws IOException, InterruptedException {
         return send(to(path));
     }
 
@@ -63,22 +63,22 @@ final class Desk implements AutoCloseable {
                 .header("Origin", origin()));
     }
 
-    Answer post(String path, String body) throws IOException, InterruptedException {
+    public Answer post(String path, String body) throws IOException, InterruptedException {
         return send("POST", path, body);
     }
 
-    Answer put(String path, String body) throws IOException, InterruptedException {
+    public Answer put(String path, String body) throws IOException, InterruptedException {
         return send("PUT", path, body);
     }
 
     /** Takes in a job file and gives the new job's id. */
-    String bring(String file) throws IOException, InterruptedException {
+    public String bring(String file) throws IOException, InterruptedException {
         Answer answer = post("/api/jobs", Json.object().says("file", file).text());
         return answer.text("id");
     }
 
     /** The id of the job that a fresh database begins with. */
-    String example() throws IOException, InterruptedException {
+    public String example() throws IOException, InterruptedException {
         return get("/api/jobs?search=to%20the%20sail%20loft").text("jobs", "1", "id");
     }
 

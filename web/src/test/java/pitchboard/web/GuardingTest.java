@@ -183,7 +183,7 @@ final class GuardingTest {
     }
 
     @Test
-    void a_body_that_is_too_large_is_refused_and_not_read_to_its_end() throws Exception {
+    void a_body_that_is_too_large_is_refused_in_an_answer_that_arrives() throws Exception {
         String file = "x".repeat(999_900);
         assertThat(desk.post("/api/jobs", "{\"file\":\"job: " + file + "\"}").status())
                 .isEqualTo(201);

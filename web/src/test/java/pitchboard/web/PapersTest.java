@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.AfterAll;
@@ -63,6 +64,19 @@ final class PapersTest {
         Answer picture = desk.get("/api/jobs/" + desk.example() + "/picture.svg");
         assertThat(picture.header("Content-Type")).startsWith("image/svg+xml");
         assertThat(picture.body()).startsWith("<svg ").contains("<style>.picture{", "data-part=\"S\"");
+    }
+
+    @Test
+    void of_a_job_without_a_stair_the_picture_is_empty() throws Exception {
+        String unfinished = desk.bring("job: x\nunits: feet\n");
+        String cannotBe = desk.bring(Files.readString(EXAMPLES.resolve("crane-loft-cannot-be.yaml")));
+        for (String id : List.of(unfinished, cannotBe)) {
+            Answer picture = desk.get("/api/jobs/" + id + "/picture.svg");
+            assertThat(picture.status()).isEqualTo(200);
+            assertThat(picture.header("Content-Type")).startsWith("image/svg+xml");
+            assertThat(picture.body()).startsWith("<svg ").doesNotContain("<path", "<g");
+        }
+        assertThat(desk.get("/api/jobs/nothing/picture.svg").status()).isEqualTo(404);
     }
 
     @Test

@@ -29,6 +29,7 @@ import pitchboard.web.wire.Refusal;
 public final class PaperRoutes {
     private static final int NOT_UNDERSTOOD = 422;
     private static final int NO_STAIR = 409;
+    private static final String NO_PICTURE = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\"/>";
 
     private final Shelf shelf;
 
@@ -65,16 +66,26 @@ public final class PaperRoutes {
     }
 
     private static Outcome.Designed designed(Draft draft) throws Refusal {
-        WrittenDraft written = WrittenDraft.of(draft);
-        ReadJob read = ReadJob.of(written.job(), written.changes(), Books.all());
+        ReadJob read = read(draft);
         if (read instanceof ReadJob.NotUnderstood unread) {
             throw new Refusal(NOT_UNDERSTOOD, reasons(unread.troubles()));
         }
-        Outcome outcome = Pipeline.solve(((ReadJob.Understood) read).job());
-        if (outcome instanceof Outcome.Designed designed) {
-            return designed;
-        }
-        throw new Refusal(NO_STAIR, "no stair fits this job yet, so there is nothing to draw");
+        return findDesigned(read)
+                .orElseThrow(
+                        () -> new Refusal(NO_STAIR, "no stair fits this job yet, so there is nothing to draw"));
+    }
+
+    private static ReadJob read(Draft draft) throws Refusal {
+        WrittenDraft written = WrittenDraft.of(draft);
+        return ReadJob.of(written.job(), written.changes(), Books.all());
+    }
+
+    private static Optional<Outcome.Designed> findDesigned(ReadJob read) {
+        return Optional.of(read)
+                .filter(ReadJob.Understood.class::isInstance)
+                .map(understood -> Pipeline.solve(((ReadJob.Understood) understood).job()))
+                .filter(Outcome.Designed.class::isInstance)
+                .map(Outcome.Designed.class::cast);
     }
 
     private static List<Refusal.Reason> reasons(List<ReadJob.Trouble> troubles) {
@@ -83,13 +94,15 @@ public final class PaperRoutes {
                 .toList();
     }
 
+    /** Of a job without a stair the picture is an empty one: the list of jobs asks for every job's. */
     private void picture(Context context) throws Refusal, FileTrouble {
-        Draft draft = shelf.newest(context).version().draft();
-        Picture stair =
-                Pipeline.pictures(designed(draft), Pictures.STAIR::equals).get(0);
+        Optional<Picture> stair = findDesigned(read(shelf.newest(context).version().draft()))
+                .map(designed ->
+                        Pipeline.pictures(designed, Pictures.STAIR::equals).get(0));
         // The drawing carries its own pens, and nothing that runs.
         context.header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'");
-        context.contentType("image/svg+xml").result(new PictureWriter().writeSmall(stair));
+        context.contentType("image/svg+xml")
+                .result(stair.map(new PictureWriter()::writeSmall).orElse(NO_PICTURE));
     }
 
     private void file(Context context) throws Refusal, FileTrouble {

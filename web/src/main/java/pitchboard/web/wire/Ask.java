@@ -2,6 +2,7 @@ package pitchboard.web.wire;
 
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +19,9 @@ public final class Ask {
     /** No job written by hand comes near it. */
     public static final int MOST_BYTES = 1_000_000;
 
+    /** So much of what is refused is still taken and thrown away, so that the sender comes to hear why. */
+    private static final int MOST_THROWN_AWAY = 16_000_000;
+
     private static final int UNREADABLE = 400;
     private static final int TOO_LARGE = 413;
     private static final int NOT_JSON = 415;
@@ -29,7 +33,8 @@ public final class Ask {
     }
 
     /**
-     * Reads the body, at most one byte more than is taken.
+     * Reads the body. Of one that is too large a bounded rest is read too and thrown away: a connection closed with
+     * something unread is reset, and many a sender then never sees the answer.
      *
      * @throws Refusal when it is too large, no JSON, or JSON that cannot be read
      */
@@ -38,11 +43,21 @@ public final class Ask {
         if (!type.equals("application/json") && !type.startsWith("application/json;")) {
             throw new Refusal(NOT_JSON, "send JSON, with Content-Type: application/json");
         }
-        byte[] bytes = context.req().getInputStream().readNBytes(MOST_BYTES + 1);
+        InputStream body = context.req().getInputStream();
+        byte[] bytes = body.readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {
+            throwAway(body);
             throw new Refusal(TOO_LARGE, "this is more than the " + MOST_BYTES + " bytes that are taken at once");
         }
         return read(text(bytes));
+    }
+
+    private static void throwAway(InputStream rest) throws IOException {
+        byte[] some = new byte[8_192];
+        int taken = 0;
+        for (int read = 0; read >= 0 && taken < MOST_THROWN_AWAY; read = rest.read(some)) {
+            taken += read;
+        }
     }
 
     private static String text(byte[] bytes) throws Refusal {

@@ -19,6 +19,6 @@ export function sheetView() {
             ${inAlong() ? nothing : html`<a class="button" href=${links.sheet(state.open.id, sheet.id)} target="_blank">${say('pdf-one')}</a>`}
             <button class="plain" @click=${close} aria-label=${say('close')}>${icon('close')}</button>
         </div>
-        <div class="sheet-paper large">${drawing(sheet)}</div>
+        ${drawing(sheet)}
     `);
 }

@@ -9,7 +9,7 @@ import { say } from '../words.js';
 import { icon } from './icons.js';
 import { keypad } from './keypad.js';
 import { over } from './over.js';
-import { belongsToOneKind, capital, fullTitle } from './row.js';
+import { belongsToOneKind, capital, fullTitle, quoted } from './row.js';
 
 export function answerSheet() {
     const { field } = state.asking;
@@ -59,7 +59,7 @@ export function editor(field, line = state.form.line(field)) {
 }
 
 const wrong = (field) =>
-    html`<p class="wrong-words" role="status">${problemsOf(field).map((problem) => html`<span>${problem.words}</span>`)}</p>`;
+    html`<p class="wrong-words" role="status">${problemsOf(field).map((problem) => html`<span>${quoted(problem.words)}</span>`)}</p>`;
 
 function choices(at, asked, field) {
     const chosen = textOf(field);
@@ -91,13 +91,14 @@ function counter(field) {
     const step = (by) => write(field, String(Math.max(1, (parseInt(value, 10) || 0) + by)));
     return html`<div class="counter">
         <button @click=${() => step(-1)} aria-label=${say('one-less')}>−</button>
-        <input inputmode="numeric" aria-label=${fullTitle(field)} .value=${value} @input=${(event) => write(field, event.target.value)} />
+        <input autofocus inputmode="numeric" aria-label=${fullTitle(field)} .value=${value} @input=${(event) => write(field, event.target.value)} />
         <button @click=${() => step(1)} aria-label=${say('one-more')}>+</button>
     </div>`;
 }
 
 function words(field, asked) {
     return html`<input
+        autofocus
         aria-label=${fullTitle(field)}
         placeholder=${asked.kind === 'slope' ? '1 in 60' : ''}
         .value=${textOf(field) ?? ''}

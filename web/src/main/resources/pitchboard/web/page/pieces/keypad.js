@@ -35,7 +35,7 @@ export function keypad(field) {
             ${DIGITS.map((digit) => key(field, digit))}
             ${tape === 'inches' ? key(field, "'", say('feet')) : key(field, '.', say('point'))}
             ${key(field, '0')}
-            <button @click=${() => write(field, back(text) || undefined)} aria-label=${say('back-key')}>⌫</button>
+            <button @click=${() => write(field, back(textOf(field) ?? '') || undefined)} aria-label=${say('back-key')}>⌫</button>
             ${tape === 'inches' ? key(field, '"', say('inches')) : key(field, ' mm', 'mm')}
             <button class="units-key" @click=${() => change({ asking: { ...state.asking, tape: other(tape) } })}>
                 ${say(`keys-for.${other(tape)}`)}
@@ -78,7 +78,7 @@ function fractions(field, text) {
     return html`<div class="keys sixteenths" role="group" aria-label=${say('sixteenths')}>
         ${SIXTEENTHS.map(
             (words) =>
-                html`<button aria-pressed=${text.match(/(\d+\/\d+)"?$/)?.[1] === words} @click=${() => write(field, withFraction(text, words))}>
+                html`<button aria-pressed=${text.match(/(\d+\/\d+)"?$/)?.[1] === words} @click=${() => write(field, withFraction(textOf(field) ?? '', words))}>
                     ${words}
                 </button>`,
         )}

@@ -5,11 +5,14 @@ import { html } from '../lib/lit-html.js';
 class Shown extends AsyncDirective {
     update(part) {
         const dialog = part.element;
+        this.dialog = dialog;
         this.back ??= document.activeElement;
         if (!dialog.open) queueMicrotask(() => dialog.isConnected && !dialog.open && dialog.showModal());
     }
 
+    /** While it is open it keeps the focus from everything else, even on its way out. */
     disconnected() {
+        this.dialog.close();
         this.back?.focus?.();
     }
 }

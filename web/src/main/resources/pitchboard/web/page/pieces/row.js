@@ -8,7 +8,9 @@ import { say } from '../words.js';
 
 /** The name of a line as a person says it. */
 export const titleOf = (field) => capital(steps(field).filter((step) => !/^\d+$/.test(step)).at(-1));
-export const capital = (words) => words.charAt(0).toUpperCase() + words.slice(1);
+export const capital = (words) => quoted(words.charAt(0).toUpperCase() + words.slice(1));
+/** What the engine sets apart with ticks stands between quotation marks. */
+export const quoted = (words) => words.replace(/`([^`]*)`/g, '“$1”');
 
 /** With the group it stands in, where one is not enough to know it by. */
 export function fullTitle(field) {
@@ -27,7 +29,7 @@ export function row(field, title = titleOf(field)) {
             <span class="row-name">${title}</span>
             <span class="row-value">${value ?? unwritten(field)}</span>
             ${sure && sure !== 'measured' ? html`<span class="row-sure">${sure}</span>` : nothing}
-            ${problems.map((problem) => html`<span class="row-problem">${problem.words}</span>`)}
+            ${problems.map((problem) => html`<span class="row-problem">${quoted(problem.words)}</span>`)}
         </button>
     </li>`;
 }

@@ -4,7 +4,7 @@ import { lesson } from '../pieces/answer.js';
 import { dots } from '../pieces/dots.js';
 import { drawing } from '../pieces/drawing.js';
 import { groupCard } from '../pieces/cards.js';
-import { capital, isOne, row, titleOf } from '../pieces/row.js';
+import { capital, fullTitle, isOne, quoted, row, titleOf } from '../pieces/row.js';
 import { choose } from '../desk.js';
 import { needed, wrong } from '../missing.js';
 import { state } from '../state.js';
@@ -24,7 +24,7 @@ function cannotRead() {
     return html`<div class="alarm" role="status">
         <strong>${say(state.stale ? 'stale' : 'unread')}</strong>
         <ul>
-            ${wrong().slice(0, 5).map((problem) => html`<li>${problem.field}: ${problem.words}</li>`)}
+            ${wrong().slice(0, 5).map((problem) => html`<li>${fullTitle(problem.field)}: ${quoted(problem.words)}</li>`)}
             ${open > 0 ? html`<li>${sayCount('see-tape', open)}</li>` : nothing}
         </ul>
     </div>`;
