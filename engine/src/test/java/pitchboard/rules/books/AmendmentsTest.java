@@ -25,6 +25,7 @@ import pitchboard.rules.Limit;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.RulebookGate;
 import pitchboard.rules.Verdict;
+import pitchboard.rules.books.america.Irc2021;
 import pitchboard.stair.Stair;
 
 final class AmendmentsTest {

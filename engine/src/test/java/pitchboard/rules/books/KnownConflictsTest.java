@@ -13,6 +13,9 @@ import pitchboard.rules.Finding;
 import pitchboard.rules.FindingText;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.RulebookGate;
+import pitchboard.rules.books.america.Irc2018;
+import pitchboard.rules.books.america.Irc2021;
+import pitchboard.rules.books.europe.ApprovedDocumentK2013;
 import pitchboard.stair.Choices;
 import pitchboard.stair.Stair;
 

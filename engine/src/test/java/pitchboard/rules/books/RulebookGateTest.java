@@ -14,6 +14,7 @@ import pitchboard.rules.Checker;
 import pitchboard.rules.Finding;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.RulebookGate;
+import pitchboard.rules.books.america.Irc2021;
 import pitchboard.stair.Objection;
 import pitchboard.stair.Stair;
 

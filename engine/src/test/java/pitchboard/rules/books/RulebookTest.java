@@ -17,9 +17,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import pitchboard.rules.Proviso;
 import pitchboard.rules.Rule;
 import pitchboard.rules.Rulebook;
+import pitchboard.rules.books.america.Irc2018;
+import pitchboard.rules.books.america.Irc2021;
+import pitchboard.rules.books.america.Irc2024;
+import pitchboard.rules.books.europe.ApprovedDocumentK2013;
 import pitchboard.rules.kinds.rails.FingerRecess;
 import pitchboard.rules.kinds.surroundings.Matter;
 import pitchboard.rules.kinds.surroundings.ToLookAt;
+import pitchboard.source.Confidence;
 
 /** The set of rules is whole: every kind has its page, every rule its own name, clause and words. */
 final class RulebookTest {
@@ -161,6 +166,26 @@ final class RulebookTest {
                 .containsExactly("load-along-guard Table R301.5 note d Optional.empty");
         assertThat(Irc2018.rulebook().exemptions()).isEmpty();
         assertThat(Irc2021.rulebook().exemptions()).hasSize(2);
+    }
+
+    /** Chapter 3 was put in a new order in 2024; what it says is the same, all of it from memory. */
+    @Test
+    void the_edition_of_2024_says_what_2021_says_under_other_numbers() {
+        assertThat(withoutClauses(Irc2024.rulebook())).isEqualTo(withoutClauses(Irc2021.rulebook()));
+        assertThat(said(Irc2024.rulebook()))
+                .noneMatch(line -> line.matches(".* R3(11|12|03|17)\\..*"))
+                .filteredOn(line -> line.contains(" R318.7"))
+                .hasSizeGreaterThan(40);
+        assertThat(Irc2024.rulebook().entries())
+                .extracting(entry -> entry.rule().clause().confidence())
+                .containsOnly(Confidence.FROM_MEMORY);
+    }
+
+    private static List<String> withoutClauses(Rulebook book) {
+        return book.entries().stream()
+                .map(Rulebook.Entry::rule)
+                .map(rule -> rule.id() + " " + rule.limit())
+                .toList();
     }
 
     private static List<String> said(Rulebook book) {

@@ -1,4 +1,4 @@
-package pitchboard.rules.books;
+package pitchboard.rules.books.europe;
 
 import static pitchboard.measure.Length.mm;
 
@@ -42,6 +42,7 @@ import pitchboard.rules.kinds.steps.TopRunAtLeast;
 import pitchboard.rules.kinds.steps.TopRunAtMost;
 import pitchboard.rules.kinds.surroundings.Matter;
 import pitchboard.rules.kinds.surroundings.ToLookAt;
+import pitchboard.source.Citing;
 import pitchboard.source.Edition;
 
 /** Approved Document K, 2013 edition, England: what it says about a straight private stair. */
