@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pitchboard.measure.Angle;
+import pitchboard.measure.Area;
 import pitchboard.measure.Count;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
@@ -92,23 +93,25 @@ final class ClausesTest {
         }
         if (said.figure().isEmpty()) {
             Limit limit = said.limit().orElseThrow(() -> new AssertionError(name + " has no limit"));
-            assertSameValue(limit.value(), row);
+            assertSameValue(limit.value(), row.number(limit.bound().isFromBelow()), row.unit());
             assertSameSide(limit.bound(), row.comparator(), inverse);
         } else {
             assertThat(said.figure()).startsWith(row.value() + " " + row.unit());
         }
     }
 
-    private static void assertSameValue(Quantity value, ClauseRow row) {
-        BigDecimal printed = new BigDecimal(row.value());
+    private static void assertSameValue(Quantity value, String number, String unit) {
+        BigDecimal printed = new BigDecimal(number);
         Ratio exact = Ratio.of(printed.unscaledValue(), BigInteger.TEN.pow(Math.max(0, printed.scale())));
-        Quantity expected = switch (row.unit()) {
+        Quantity expected = switch (unit) {
             case "in" -> Length.inches(exact);
             case "mm" -> Length.mm(exact);
             case "deg" -> new Angle(exact);
             case "count" -> new Count(printed.intValueExact());
+            case "percent" -> exact.times(Ratio.of(1, 100));
+            case "sq in" -> new Area(exact);
             case "ratio" -> nearly(value, exact);
-            default -> throw new AssertionError("no quantity has the unit " + row.unit());
+            default -> throw new AssertionError("no quantity has the unit " + unit);
         };
         assertThat(value).isEqualTo(expected);
     }

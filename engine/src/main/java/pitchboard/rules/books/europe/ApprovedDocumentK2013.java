@@ -11,6 +11,8 @@ import pitchboard.measure.Ratio;
 import pitchboard.rules.Proviso;
 import pitchboard.rules.Rule;
 import pitchboard.rules.Rulebook;
+import pitchboard.rules.kinds.evenness.RiseSpreadAtMost;
+import pitchboard.rules.kinds.evenness.RunSpreadAtMost;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.UnguardedDropAtMost;
@@ -22,22 +24,20 @@ import pitchboard.rules.kinds.landings.LandingWidthAtLeast;
 import pitchboard.rules.kinds.landings.Waivers;
 import pitchboard.rules.kinds.nosings.OpenRiserGapLessThan;
 import pitchboard.rules.kinds.nosings.TreadOverlapAtLeast;
+import pitchboard.rules.kinds.pairs.PitchAtMost;
+import pitchboard.rules.kinds.pairs.StepFormulaAtLeast;
+import pitchboard.rules.kinds.pairs.StepFormulaAtMost;
 import pitchboard.rules.kinds.rails.HandrailHeightAtLeast;
 import pitchboard.rules.kinds.rails.HandrailHeightAtMost;
 import pitchboard.rules.kinds.rails.OneRailWidthLessThan;
 import pitchboard.rules.kinds.rails.UnrailedRisersLessThan;
 import pitchboard.rules.kinds.room.HeadroomAtLeast;
 import pitchboard.rules.kinds.steps.OutdoorRunAtLeast;
-import pitchboard.rules.kinds.steps.PitchAtMost;
 import pitchboard.rules.kinds.steps.RiseAtLeast;
 import pitchboard.rules.kinds.steps.RiseAtMost;
-import pitchboard.rules.kinds.steps.RiseSpreadAtMost;
 import pitchboard.rules.kinds.steps.RisersInLineAtMost;
 import pitchboard.rules.kinds.steps.RunAtLeast;
 import pitchboard.rules.kinds.steps.RunAtMost;
-import pitchboard.rules.kinds.steps.RunSpreadAtMost;
-import pitchboard.rules.kinds.steps.StepFormulaAtLeast;
-import pitchboard.rules.kinds.steps.StepFormulaAtMost;
 import pitchboard.rules.kinds.steps.TopRunAtLeast;
 import pitchboard.rules.kinds.steps.TopRunAtMost;
 import pitchboard.rules.kinds.surroundings.Matter;
@@ -106,7 +106,7 @@ public final class ApprovedDocumentK2013 {
                 new LandingWidthAtLeast(End.TOP, IN.read("1.20"), List.of()),
                 new LandingFallAtMost(End.BOTTOM, IN.read("1.22"), Ratio.of(1, 60), onGround()),
                 new LandingFallAtMost(End.TOP, IN.read("1.22"), Ratio.of(1, 60), onGround()),
-                new ClearOfDoorAtLeast(IN.read("1.24 Diagram 1.8"), mm(400)));
+                new ClearOfDoorAtLeast(End.BOTTOM, IN.read("1.24 Diagram 1.8"), mm(400)));
     }
 
     private static List<Proviso> onGround() {

@@ -51,6 +51,6 @@ public record ToLookAt(Matter matter, Clause clause, Optional<Limit> limit, Stri
             return Verdict.cannotTell("have the strength checked, for it is not checked here: " + figure);
         }
         return limit.map(bound -> Verdict.cannotTell(matter.ask(), bound.value()))
-                .orElseGet(() -> Verdict.cannotTell(matter.ask()));
+                .orElseGet(() -> Verdict.cannotTell(figure.isEmpty() ? matter.ask() : matter.ask() + ": " + figure));
     }
 }
