@@ -54,6 +54,7 @@ public final class StairFixtures {
             width 36 in; clear width ?; treads 11 1/4 in; thickness 1 in; boards 3/4 in; nosing rounded 1/4 in
             rails left; rail height 36 in; grip round 1 1/2 in; reach 3 1/2 in; clearance 1 1/2 in; full length yes
             guard yes; guard height 36 in; opening 4 in; triangle 5 in
+            stock depth 11 1/4 in; stock thickness 1 1/2 in; stringers 3
             """;
 
     private static final List<String> NAMES = List.of(
@@ -103,7 +104,10 @@ public final class StairFixtures {
             "guard height",
             "guard",
             "opening",
-            "triangle");
+            "triangle",
+            "stock depth",
+            "stock thickness",
+            "stringers");
 
     private final Map<String, String> said = new LinkedHashMap<>();
 
@@ -227,8 +231,8 @@ public final class StairFixtures {
                 is("boards", "open") ? new Risers.Open() : new Risers.Boards(length("boards")),
                 find("nosing", StairFixtures::nosing),
                 new Stringers(
-                        new StringerStock("stock", Length.inches(11, 1, 4), Length.inches(1, 1, 2)),
-                        3,
+                        new StringerStock("stock", length("stock depth"), length("stock thickness")),
+                        Integer.parseInt(said.get("stringers")),
                         Length.ZERO,
                         Length.inches(2)),
                 new Handrail(

@@ -21,7 +21,10 @@ record House(String root, List<Row> rows) {
             engine    | stair       | measure, source, plane, site, brief
             engine    | rules       | measure, source, plane, site, brief, stair
             engine    | rules.kinds.. | measure, source, plane, site, brief, stair, rules
-            engine    | rules.books | measure, source, site, brief, stair, rules, rules.kinds..
+            engine    | rules.books.america | measure, source, brief, rules, rules.kinds..
+            engine    | rules.books.europe | measure, source, rules, rules.kinds..
+            engine    | rules.books.pacific | measure, source, rules, rules.kinds..
+            engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet

@@ -25,6 +25,7 @@ public final class Asking {
             case TOP_LANDING_WIDTH -> ABOVE + "width";
             case TOP_LANDING_FALL -> ABOVE + "fall";
             case TOP_DOOR -> ABOVE + "door";
+            case CLEAR_OF_TOP_DOOR -> ABOVE + "clear of door";
             case BOTTOM_LANDING_DEPTH -> BELOW + "depth";
             case BOTTOM_LANDING_WIDTH -> BELOW + "width";
             case BOTTOM_LANDING_FALL -> BELOW + "fall";

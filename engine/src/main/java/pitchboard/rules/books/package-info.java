@@ -1,6 +1,5 @@
 /**
- * Editions of documents as rulebooks: one class per edition, with its limits, its clauses and how each was come by.
- * In: nothing. Out: {@link pitchboard.rules.Rulebook}s, found by name. The documents are paraphrased, never quoted.
- * An edition is never edited to follow the next one; that is a class of its own.
+ * All rulebooks there are, found by name. The books themselves are in the packages below, by region.
+ * In: nothing. Out: {@link pitchboard.rules.Rulebook}s. There is no default book: a job names the one that applies.
  */
 package pitchboard.rules.books;

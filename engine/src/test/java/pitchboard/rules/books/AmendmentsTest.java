@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import pitchboard.Read;
 import pitchboard.StairFixtures;
 import pitchboard.measure.Angle;
+import pitchboard.measure.Area;
 import pitchboard.measure.Count;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
@@ -25,6 +26,7 @@ import pitchboard.rules.Limit;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.RulebookGate;
 import pitchboard.rules.Verdict;
+import pitchboard.rules.books.america.Irc2021;
 import pitchboard.stair.Stair;
 
 final class AmendmentsTest {
@@ -161,6 +163,9 @@ final class AmendmentsTest {
         }
         if (value instanceof Count count) {
             return new Count(count.value() + 1);
+        }
+        if (value instanceof Area area) {
+            return new Area(area.squareInches().plus(Ratio.ONE));
         }
         return value instanceof Angle ? Angle.degrees(33) : Ratio.of(1, 33);
     }

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.LimitTable.Row;
+import pitchboard.rules.books.europe.ApprovedDocumentK2013;
 
 /**
  * Verdicts at and on either side of every limit of Approved Document K, 2013, for a private stair. The numbers are

@@ -13,6 +13,8 @@ import pitchboard.rules.Checker;
 import pitchboard.rules.Finding;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.Verdict;
+import pitchboard.rules.books.america.Irc2018;
+import pitchboard.rules.books.america.Irc2021;
 import pitchboard.stair.Stair;
 
 final class CheckerTest {

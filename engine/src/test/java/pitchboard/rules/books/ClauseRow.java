@@ -28,8 +28,15 @@ record ClauseRow(
                 .toList();
     }
 
+    /** Whether it is one number, or two with {@code ..} between them: from the first to the second. */
     boolean isNumber() {
         return value.matches("[0-9.]+");
+    }
+
+    /** The number that limits on that side. */
+    String number(boolean fromBelow) {
+        String[] ends = value.split("\\.\\.", -1);
+        return ends[fromBelow ? 0 : ends.length - 1];
     }
 
     private static ClauseRow of(List<String> cells) {

@@ -11,6 +11,7 @@ import pitchboard.rules.Checker;
 import pitchboard.rules.Finding;
 import pitchboard.rules.FindingText;
 import pitchboard.rules.Rulebook;
+import pitchboard.rules.books.america.Irc2018;
 
 final class FindingTextTest {
     private static Finding finding(String rule, String changes, Rulebook book) {

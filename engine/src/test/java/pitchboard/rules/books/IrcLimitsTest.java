@@ -9,13 +9,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.LimitTable.Row;
+import pitchboard.rules.books.america.Irc2018;
+import pitchboard.rules.books.america.Irc2021;
+import pitchboard.rules.books.america.Irc2024;
 
 /**
- * Verdicts at and on either side of every limit of the International Residential Code, editions of 2018 and 2021. The
- * numbers are those of the clauses named above the rows; one line of a tape is 1/64 in.
+ * Verdicts at and on either side of every limit of the International Residential Code, editions of 2018, 2021 and
+ * 2024. The numbers are those of the clauses named above the rows; one line of a tape is 1/64 in.
  */
 final class IrcLimitsTest {
-    private static final List<Rulebook> BOTH = List.of(Irc2018.rulebook(), Irc2021.rulebook());
+    private static final List<Rulebook> ALL = List.of(Irc2018.rulebook(), Irc2021.rulebook(), Irc2024.rulebook());
+    private static final List<Rulebook> SINCE_2021 = List.of(Irc2021.rulebook(), Irc2024.rulebook());
 
     private static final LimitTable TABLE = LimitTable.of("", """
             # R311.7.5.1: a riser is at most 7 3/4 in high
@@ -347,7 +351,7 @@ final class IrcLimitsTest {
             """);
 
     /** Table R301.5 note d speaks of guards that are no handrail only since 2021. */
-    private static final LimitTable ONLY_2021 = LimitTable.of("", """
+    private static final LimitTable SINCE = LimitTable.of("", """
             load-along-guard | guard yes | CANNOT_TELL
             load-along-guard | guard no  | NOT_APPLICABLE
             """);
@@ -369,7 +373,7 @@ final class IrcLimitsTest {
             "footing-depth-at-least");
 
     static Stream<Object[]> everyRow() {
-        return Stream.concat(TABLE.with(BOTH), ONLY_2021.with(List.of(Irc2021.rulebook())));
+        return Stream.concat(TABLE.with(ALL), SINCE.with(SINCE_2021));
     }
 
     @ParameterizedTest
@@ -383,7 +387,7 @@ final class IrcLimitsTest {
     void the_table_leaves_out_no_rule_and_no_side_of_a_limit() {
         TABLE.coversEveryRuleOf(Irc2018.rulebook(), CANNOT_BE_BROKEN);
         List<Row> all =
-                Stream.concat(TABLE.rows().stream(), ONLY_2021.rows().stream()).toList();
-        new LimitTable("", all).coversEveryRuleOf(Irc2021.rulebook(), CANNOT_BE_BROKEN);
+                Stream.concat(TABLE.rows().stream(), SINCE.rows().stream()).toList();
+        SINCE_2021.forEach(book -> new LimitTable("", all).coversEveryRuleOf(book, CANNOT_BE_BROKEN));
     }
 }

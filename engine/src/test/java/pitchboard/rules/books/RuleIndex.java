@@ -29,6 +29,21 @@ final class RuleIndex {
 
             """;
 
+    /** Which books stand beside each other, by how their names begin. */
+    private static final Map<String, List<String>> SHELVES = shelves();
+
+    private static final List<String> IN_INCHES = List.of("IRC", "IBC", "OSHA", "ADA", "no code");
+
+    private static Map<String, List<String>> shelves() {
+        Map<String, List<String>> shelves = new LinkedHashMap<>();
+        shelves.put(
+                "Houses in America, and where no code applies", List.of("IRC", "IBC 2021 dwelling", "NBC", "no code"));
+        shelves.put("Other buildings and work in America", List.of("IBC 2021", "OSHA", "ADA"));
+        shelves.put("Europe", List.of("AD K", "DIN", "EN ISO"));
+        shelves.put("Australia and New Zealand", List.of("NCC", "AS 1657", "NZ"));
+        return shelves;
+    }
+
     private final StringBuilder page = new StringBuilder(HEAD);
     private final List<Rulebook> books = Books.all();
 
@@ -58,11 +73,22 @@ final class RuleIndex {
     }
 
     private void rules() {
-        page.append("\n## Rules\n\n| Rule | What is judged |");
-        books.forEach(book -> page.append(' ').append(book.name()).append(" |"));
-        page.append("\n|---|---|").append("---|".repeat(books.size())).append('\n');
+        page.append(
+                "\n## Rules\n\nIn four tables, since the books are many; a rule stands in each whose books have it.\n");
+        SHELVES.forEach((title, names) ->
+                shelf(title, books.stream().filter(book -> isOn(names, book)).toList()));
+    }
+
+    private static boolean isOn(List<String> names, Rulebook book) {
+        return names.stream().anyMatch(book.name()::startsWith);
+    }
+
+    private void shelf(String title, List<Rulebook> shelf) {
+        page.append("\n### ").append(title).append("\n\n| Rule | What is judged |");
+        shelf.forEach(book -> page.append(' ').append(book.name()).append(" |"));
+        page.append("\n|---|---|").append("---|".repeat(shelf.size())).append('\n');
         Map<String, Rule> kinds = new TreeMap<>();
-        books.forEach(book ->
+        shelf.forEach(book ->
                 book.entries().forEach(entry -> kinds.putIfAbsent(entry.rule().id(), entry.rule())));
         kinds.forEach((id, rule) -> {
             page.append("| [")
@@ -71,7 +97,7 @@ final class RuleIndex {
                     .append(id)
                     .append(".md) | ")
                     .append(rule.subject());
-            books.forEach(book -> page.append(" | ").append(saying(book, id)));
+            shelf.forEach(book -> page.append(" | ").append(saying(book, id)));
             page.append(" |\n");
         });
     }
@@ -117,7 +143,7 @@ final class RuleIndex {
     }
 
     private static String bound(Rulebook book, Optional<Limit> limit) {
-        Tape tape = book.name().startsWith("IRC") ? Tape.SIXTEENTHS : Tape.MILLIMETRES;
+        Tape tape = isOn(IN_INCHES, book) ? Tape.SIXTEENTHS : Tape.MILLIMETRES;
         FindingText text = FindingText.on(tape, Tape.Style.PLAIN);
         return limit.map(each -> text.bound(each) + ", ").orElse("");
     }

@@ -14,6 +14,7 @@ import pitchboard.rules.Checker;
 import pitchboard.rules.Finding;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.RulebookGate;
+import pitchboard.rules.books.america.Irc2021;
 import pitchboard.stair.Objection;
 import pitchboard.stair.Stair;
 
@@ -47,7 +48,7 @@ final class RulebookGateTest {
                     .toList();
             List<String> objections = new RulebookGate(book)
                     .objections(stair).stream().map(Objection::id).toList();
-            assertThat(objections).hasSizeGreaterThan(1);
+            assertThat(objections.isEmpty()).as(book.name()).isEqualTo(book.equals(NoCode.rulebook()));
             assertThat(fails).containsAll(objections);
         }
     }

@@ -12,16 +12,16 @@ import pitchboard.site.Landing;
 import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
 
-/** A door that swings over the bottom landing must leave this much of it clear, across the whole flight. */
-public record ClearOfDoorAtLeast(Clause clause, Length least) implements Bounded {
+/** A door that swings over the landing at an end of the flight must leave this much of it clear, across the flight. */
+public record ClearOfDoorAtLeast(End end, Clause clause, Length least) implements Bounded {
     @Override
     public String id() {
-        return "clear-of-door-at-least";
+        return end == End.BOTTOM ? "clear-of-door-at-least" : "top-clear-of-door-at-least";
     }
 
     @Override
     public String subject() {
-        return "bottom landing clear of the door";
+        return end.landingWords().substring(4) + " clear of the door";
     }
 
     @Override
@@ -31,28 +31,33 @@ public record ClearOfDoorAtLeast(Clause clause, Length least) implements Bounded
 
     @Override
     public ClearOfDoorAtLeast withLimit(Quantity value) {
-        return new ClearOfDoorAtLeast(clause, (Length) value);
+        return new ClearOfDoorAtLeast(end, clause, (Length) value);
     }
 
     @Override
     public Verdict judge(Stair stair) {
-        Landing bottom = stair.site().bottom();
-        if (bottom.door().isEmpty()) {
+        Landing landing = end.landing(stair.site());
+        if (landing.door().isEmpty()) {
             return Verdict.cannotTell(
-                    Fact.BOTTOM_DOOR, "say whether a door opens at the foot of the stair, and how it swings");
+                    end.fact(Fact.TOP_DOOR, Fact.BOTTOM_DOOR),
+                    "say whether a door opens at " + end.landingWords() + ", and how it swings");
         }
-        if (bottom.door().get() != Landing.Door.SWINGS_OVER_STAIR) {
-            return Verdict.doesNotApply("no door swings over the bottom landing");
+        if (landing.door().get() != Landing.Door.SWINGS_OVER_STAIR) {
+            return Verdict.doesNotApply("no door swings over " + end.landingWords());
         }
-        return bottom.clearOfDoor()
+        return landing.clearOfDoor()
                 .map(clear -> bound().judge(
                                 clear,
-                                End.BOTTOM.place(),
-                                () -> Phrase.of(
-                                        "hang the door the other way, or move the foot by {}",
-                                        OnTape.noLess(stair, least.minus(clear)))))
+                                end.place(),
+                                () -> Phrase.of(remedyWords(), OnTape.noLess(stair, least.minus(clear)))))
                 .orElseGet(() -> Verdict.cannotTell(
-                        Fact.CLEAR_OF_BOTTOM_DOOR,
-                        "measure how much of the bottom landing the swinging door leaves clear"));
+                        end.fact(Fact.CLEAR_OF_TOP_DOOR, Fact.CLEAR_OF_BOTTOM_DOOR),
+                        "measure how much of " + end.landingWords() + " the swinging door leaves clear"));
+    }
+
+    private String remedyWords() {
+        return end == End.BOTTOM
+                ? "hang the door the other way, or move the foot by {}"
+                : "hang the door the other way, or give the top landing {} more";
     }
 }

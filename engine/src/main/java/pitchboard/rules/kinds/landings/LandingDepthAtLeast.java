@@ -21,8 +21,15 @@ import pitchboard.stair.Stair;
  */
 public record LandingDepthAtLeast(End end, Clause clause, Optional<Length> least, List<Proviso> provisos)
         implements Rule {
+    private static final String CAP = "landing-depth-cap";
+
     public LandingDepthAtLeast {
         provisos = List.copyOf(provisos);
+    }
+
+    /** The depth that is enough however wide the flight is. */
+    public static Proviso enough(Clause clause, Length depth) {
+        return Proviso.of(CAP, "depth of a landing that is enough for any width", clause, Limit.atMost(depth));
     }
 
     @Override
@@ -52,7 +59,7 @@ public record LandingDepthAtLeast(End end, Clause clause, Optional<Length> least
 
     @Override
     public Verdict judge(Stair stair) {
-        Length owed = least.orElse(stair.brief().width());
+        Length owed = owed(stair);
         return Landings.judge(
                 end,
                 stair,
@@ -64,5 +71,13 @@ public record LandingDepthAtLeast(End end, Clause clause, Optional<Length> least
                         "measure how far " + end.landingWords() + " goes on level in the direction of travel"),
                 depth -> Phrase.of(
                         "lengthen " + end.landingWords() + " by {}", OnTape.noLess(stair, owed.minus(depth))));
+    }
+
+    private Length owed(Stair stair) {
+        Length owed = least.orElse(stair.brief().width());
+        return Proviso.find(provisos, CAP)
+                .flatMap(Proviso::limit)
+                .map(cap -> Length.min(owed, (Length) cap.value()))
+                .orElse(owed);
     }
 }

@@ -3,6 +3,7 @@ package pitchboard.rules.kinds.landings;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.measure.Count;
+import pitchboard.measure.Length;
 import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Proviso;
@@ -16,6 +17,7 @@ import pitchboard.stair.Stair;
 public final class Waivers {
     private static final String TOP_INDOORS = "top-landing-waiver-indoors";
     private static final String TOP_OUTDOORS = "top-landing-waiver-outdoors";
+    private static final String LOW_CLIMB = "top-landing-waiver-climb";
     private static final String GROUND_ONLY = "ground-landing-only";
 
     private Waivers() {}
@@ -30,6 +32,11 @@ public final class Waivers {
         return Proviso.of(TOP_OUTDOORS, "risers outside a door that need no top landing", clause, Limit.atMost(risers));
     }
 
+    /** No landing is owed at the top of a flight that climbs no more than this. */
+    public static Proviso topOfLowClimb(Clause clause, Length climb) {
+        return Proviso.of(LOW_CLIMB, "climb up to which no top landing is owed", clause, Limit.atMost(climb));
+    }
+
     /** The demand is only on a landing that the ground itself makes. */
     public static Proviso groundOnly(Clause clause) {
         return Proviso.of(GROUND_ONLY, "landing made by the ground itself", clause);
@@ -37,6 +44,12 @@ public final class Waivers {
 
     /** Why nothing is owed, or what must be known to say so; empty when the landing is owed. */
     static Optional<Verdict> find(Stair stair, List<Proviso> provisos) {
+        Optional<Proviso> low = Proviso.find(provisos, LOW_CLIMB)
+                .filter(climb -> climb.isMetBy(stair.flight().totalRise()));
+        if (low.isPresent()) {
+            return low.flatMap(Proviso::limit)
+                    .map(climb -> Verdict.doesNotApply("no top landing is owed up to a climb of {}", climb.value()));
+        }
         if (stair.site().setting() == Site.Setting.INDOORS) {
             return Proviso.find(provisos, GROUND_ONLY)
                     .map(any -> Verdict.doesNotApply("this landing is a floor, not the ground"))

@@ -9,7 +9,6 @@ import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
 import pitchboard.rules.kinds.OnTape;
-import pitchboard.site.Side;
 import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
 
@@ -39,7 +38,7 @@ public record HandrailClearanceAtLeast(Clause clause, Length least) implements B
     public Verdict judge(Stair stair) {
         return Rails.judge(
                 stair,
-                rail -> isBesideWall(stair, rail)
+                rail -> Rails.isBesideWall(stair)
                         ? judge(stair, rail)
                         : Verdict.doesNotApply("no handrail runs along a wall"));
     }
@@ -54,10 +53,5 @@ public record HandrailClearanceAtLeast(Clause clause, Length least) implements B
                                         OnTape.noLess(stair, least.minus(space)))))
                 .orElseGet(
                         () -> Verdict.cannotTell(Fact.RAIL_TO_WALL, "decide how far the handrail stands off the wall"));
-    }
-
-    private static boolean isBesideWall(Stair stair, Handrail rail) {
-        return (rail.sides().isLeft() && stair.site().leftSide() == Side.WALL)
-                || (rail.sides().isRight() && stair.site().rightSide() == Side.WALL);
     }
 }

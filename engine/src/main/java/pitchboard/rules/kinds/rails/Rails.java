@@ -3,19 +3,19 @@ package pitchboard.rules.kinds.rails;
 import java.util.function.Function;
 import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
-import pitchboard.measure.Pitch;
 import pitchboard.rules.Fact;
 import pitchboard.rules.Place;
 import pitchboard.rules.Verdict;
+import pitchboard.site.Side;
 import pitchboard.stair.Stair;
 
 /** What the rules about handrails have in common. */
-final class Rails {
-    static final Place RAIL = Place.named("the handrail");
+public final class Rails {
+    public static final Place RAIL = Place.named("the handrail");
 
     private Rails() {}
 
-    static Verdict judge(Stair stair, Function<Handrail, Verdict> byRail) {
+    public static Verdict judge(Stair stair, Function<Handrail, Verdict> byRail) {
         Handrail handrail = stair.brief().handrail();
         return handrail.sides() == Handrail.Sides.NONE
                 ? Verdict.doesNotApply("no handrail is planned")
@@ -31,36 +31,17 @@ final class Rails {
                                 Fact.RAIL_HEIGHT, "decide how high the handrail is above the line of the nosings")));
     }
 
-    static Verdict judgeRound(Stair stair, Function<Length, Verdict> byDiameter) {
-        return judgeGrip(
-                stair,
-                grip -> grip instanceof Handrail.Grip.Round round
-                        ? byDiameter.apply(round.diameter())
-                        : Verdict.doesNotApply("the rail is not round"));
+    /** How far a flight without any handrail climbs; nothing when it has one. */
+    static Length unrailedClimb(Stair stair) {
+        return stair.brief().handrail().sides() == Handrail.Sides.NONE
+                ? stair.flight().totalRise()
+                : Length.ZERO;
     }
 
-    static Verdict judgeRectangle(Stair stair, Function<Handrail.Grip.Rectangle, Verdict> byRectangle) {
-        return judgeGrip(
-                stair,
-                grip -> grip instanceof Handrail.Grip.Rectangle rectangle
-                        ? byRectangle.apply(rectangle)
-                        : Verdict.doesNotApply("the rail is round"));
-    }
-
-    private static Verdict judgeGrip(Stair stair, Function<Handrail.Grip, Verdict> byGrip) {
-        return judge(
-                stair,
-                rail -> rail.grip()
-                        .map(byGrip)
-                        .orElseGet(() -> Verdict.cannotTell(Fact.RAIL_GRIP, "decide what section the handrail has")));
-    }
-
-    static Length perimeter(Handrail.Grip.Rectangle rail) {
-        return rail.width().plus(rail.height()).times(2);
-    }
-
-    /** From corner to corner, exactly. */
-    static Length diagonal(Handrail.Grip.Rectangle rail) {
-        return Pitch.of(rail.height(), rail.width()).alongForLevel(rail.width());
+    /** Whether a handrail runs along a wall. */
+    public static boolean isBesideWall(Stair stair) {
+        Handrail.Sides sides = stair.brief().handrail().sides();
+        return (sides.isLeft() && stair.site().leftSide() == Side.WALL)
+                || (sides.isRight() && stair.site().rightSide() == Side.WALL);
     }
 }

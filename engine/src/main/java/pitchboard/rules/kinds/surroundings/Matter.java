@@ -66,9 +66,50 @@ public enum Matter {
             When.GUARD,
             Look.at(Fact.FOOTHOLDS, Sights::noFoothold),
             "see that a small child finds no foothold in the guard"),
+    SLIP_RESISTANCE(
+            "slip-resistance",
+            "grip of the treads underfoot",
+            When.ALWAYS,
+            "see that treads or nosings are of the slip class"),
+    STEEP_GROUND_BESIDE(
+            "steep-ground-beside",
+            "steep ground beside an unguarded side",
+            When.OUTDOORS_UNGUARDED,
+            "measure how steep the ground beside the flight is: steeper than {} nearby, and a guard is owed"),
+    END_RISE_SLOPE(
+            "end-rise-slope-at-most",
+            "slope of the ground along the bottom riser",
+            When.OUTDOORS,
+            "measure how the ground slopes along the bottom riser: that riser may follow it by {} at most"),
+    END_RISE_STRIPE(
+            "end-rise-stripe-at-least",
+            "stripe on a bottom step of uneven rise",
+            When.OUTDOORS,
+            "see that a bottom step that follows sloping ground has a stripe at least {} wide along its nosing"),
+    RAIL_TOP_EXTENSION(
+            "rail-top-extension-at-least",
+            "handrail past the top riser",
+            When.RAIL,
+            "see that the handrail goes on level past the top riser, by {} at least"),
+    RAIL_BOTTOM_EXTENSION(
+            "rail-bottom-extension",
+            "handrail past the bottom riser",
+            When.RAIL,
+            "see that the handrail goes on along the slope past the bottom nosing, by one run at least"),
+    RAIL_UNDERSIDE(
+            "rail-underside-blocked-at-most",
+            "brackets under the handrail",
+            When.RAIL,
+            "see that brackets and balusters block no more of the handrail's underside than {}"),
+    RAIL_BRACKETS(
+            "rail-bracket-spacing-at-most",
+            "distance between the brackets of a handrail",
+            When.RAIL_ON_A_WALL,
+            "see that the brackets of the handrail are no more than {} apart"),
     LOAD_ON_FLIGHT("load-on-flight", "load on the whole flight", When.ALWAYS),
     LOAD_ON_TREAD("load-on-tread", "load on one tread", When.ALWAYS),
     LOAD_ON_RAIL("load-on-rail", "load on handrail and guard", When.RAIL_OR_GUARD),
+    LOAD_ALONG_RAIL("load-along-rail", "load along handrail and guard", When.RAIL_OR_GUARD),
     LOAD_ALONG_GUARD("load-along-guard", "load along the top of a guard", When.GUARD),
     LOAD_ON_INFILL("load-on-infill", "load on the infill of the guard", When.GUARD);
 
@@ -82,9 +123,14 @@ public enum Matter {
         this(id, subject, when, Optional.of(look), ask);
     }
 
+    /** Something that a job cannot say yet. */
+    Matter(String id, String subject, When when, String ask) {
+        this(id, subject, when, Optional.empty(), ask);
+    }
+
     /** A load, which no look tells. */
     Matter(String id, String subject, When when) {
-        this(id, subject, when, Optional.empty(), "have the strength checked, for it is not checked here: ");
+        this(id, subject, when, Optional.empty(), "have the strength checked, for it is not checked here");
     }
 
     Matter(String id, String subject, When when, Optional<Look> look, String ask) {
@@ -107,7 +153,7 @@ public enum Matter {
         return when;
     }
 
-    /** How it is judged by what somebody saw; empty when only a strength check can answer it. */
+    /** How it is judged by what somebody saw; empty when no line of a job can answer it. */
     Optional<Look> findLook() {
         return look;
     }

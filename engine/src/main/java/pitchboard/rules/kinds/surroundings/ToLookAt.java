@@ -48,12 +48,13 @@ public record ToLookAt(Matter matter, Clause clause, Optional<Limit> limit, Stri
                 .findReasonAgainst(stair)
                 .orElseGet(() -> matter.findLook()
                         .map(look -> look.judge(stair.site().sights(), demand()))
-                        .orElseGet(() -> Verdict.cannotTell(matter.ask() + figure)));
+                        .orElseGet(() -> new Verdict.CannotTell(demand().words(), Optional.empty())));
     }
 
     private Look.Demand demand() {
         return new Look.Demand(
                 limit,
-                limit.map(bound -> Phrase.of(matter.ask(), bound.value())).orElseGet(() -> Phrase.of(matter.ask())));
+                limit.map(bound -> Phrase.of(matter.ask(), bound.value()))
+                        .orElseGet(() -> Phrase.of(figure.isEmpty() ? matter.ask() : matter.ask() + ": " + figure)));
     }
 }

@@ -4,7 +4,9 @@ import java.util.Optional;
 import pitchboard.brief.Handrail;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.landings.Doors;
+import pitchboard.rules.kinds.rails.Rails;
 import pitchboard.site.FootSurface;
+import pitchboard.site.Side;
 import pitchboard.site.Site;
 import pitchboard.stair.Stair;
 
@@ -20,6 +22,16 @@ enum When {
         @Override
         Optional<Verdict> findReasonAgainst(Stair stair) {
             return unless(stair.site().setting() == Site.Setting.OUTDOORS, "the stair is indoors");
+        }
+    },
+    OUTDOORS_UNGUARDED {
+        @Override
+        Optional<Verdict> findReasonAgainst(Stair stair) {
+            Site site = stair.site();
+            return OUTDOORS.findReasonAgainst(stair)
+                    .or(() -> unless(
+                            site.leftSide() == Side.OPEN || site.rightSide() == Side.OPEN, "both sides are walls"))
+                    .or(() -> unless(!stair.brief().guard().wanted(), "a guard is planned"));
         }
     },
     OUTDOORS_ON_CONCRETE {
@@ -69,6 +81,19 @@ enum When {
         @Override
         Optional<Verdict> findReasonAgainst(Stair stair) {
             return unless(stair.brief().guard().wanted(), "no guard is planned");
+        }
+    },
+    RAIL {
+        @Override
+        Optional<Verdict> findReasonAgainst(Stair stair) {
+            return unless(stair.brief().handrail().sides() != Handrail.Sides.NONE, "no handrail is planned");
+        }
+    },
+    RAIL_ON_A_WALL {
+        @Override
+        Optional<Verdict> findReasonAgainst(Stair stair) {
+            return RAIL.findReasonAgainst(stair)
+                    .or(() -> unless(Rails.isBesideWall(stair), "no handrail runs along a wall"));
         }
     },
     RAIL_OR_GUARD {

@@ -1,0 +1,85 @@
+package pitchboard.rules.kinds.grips;
+
+import java.util.List;
+import java.util.function.Function;
+import pitchboard.brief.Handrail;
+import pitchboard.measure.Length;
+import pitchboard.measure.Quantity;
+import pitchboard.rules.Limit;
+import pitchboard.rules.Proviso;
+import pitchboard.rules.Verdict;
+import pitchboard.rules.kinds.Bounded;
+import pitchboard.source.Clause;
+import pitchboard.stair.Stair;
+
+/** One measure of the finger recesses that a thick handrail needs; nothing said of the rail tells it. */
+public record FingerRecess(Part part, Clause clause, Length value, List<Proviso> provisos) implements Bounded {
+    private static final String FROM = "recess-from-perimeter";
+
+    /** What is measured. */
+    public enum Part {
+        START("recess-start-at-most", "start of the finger recess, below the top"),
+        DEPTH("recess-depth-at-least", "depth of the finger recess"),
+        HEIGHT("recess-height-at-least", "height over which the finger recess keeps its depth");
+
+        private final String id;
+        private final String subject;
+
+        Part(String id, String subject) {
+            this.id = id;
+            this.subject = subject;
+        }
+    }
+
+    public FingerRecess {
+        provisos = List.copyOf(provisos);
+    }
+
+    /** The length around beyond which a rail needs recesses. */
+    public static Proviso beyond(Clause clause, Length perimeter) {
+        String words = "length around beyond which a rail needs finger recesses";
+        return Proviso.of(FROM, words, clause, Limit.moreThan(perimeter));
+    }
+
+    @Override
+    public String id() {
+        return part.id;
+    }
+
+    @Override
+    public String subject() {
+        return part.subject;
+    }
+
+    @Override
+    public Limit bound() {
+        return part == Part.START ? Limit.atMost(value) : Limit.atLeast(value);
+    }
+
+    @Override
+    public FingerRecess withLimit(Quantity other) {
+        return new FingerRecess(part, clause, (Length) other, provisos);
+    }
+
+    @Override
+    public FingerRecess withProvisos(List<Proviso> others) {
+        return new FingerRecess(part, clause, value, others);
+    }
+
+    @Override
+    public Verdict judge(Stair stair) {
+        String ask = "measure the " + part.subject + ", on both sides of the rail: "
+                + bound().bound().words() + " {}";
+        return judge(stair, provisos, rail -> Verdict.cannotTell(ask, value));
+    }
+
+    static Verdict judge(Stair stair, List<Proviso> provisos, Function<Handrail.Grip.Rectangle, Verdict> byRail) {
+        return Grips.judgeRectangle(
+                stair,
+                rail -> Proviso.find(provisos, FROM)
+                                .filter(from -> !from.isMetBy(Grips.perimeter(rail)))
+                                .isPresent()
+                        ? Verdict.doesNotApply("the rail is slim enough to need no finger recesses")
+                        : byRail.apply(rail));
+    }
+}
