@@ -38,7 +38,7 @@ final class Whole {
 
     /** Whether the product surely is within 2^62 of zero; a few that are may be denied. */
     static boolean productFits(long a, long b) {
-        return a == (int) a && b == (int) b
+        return (a == (int) a && b == (int) b)
                 || Long.numberOfLeadingZeros(Math.abs(a)) + Long.numberOfLeadingZeros(Math.abs(b)) >= Long.SIZE + 2;
     }
 
