@@ -86,6 +86,11 @@ final class Page {
         until("return [...document.querySelectorAll(given[0])].some(one => one.innerText.includes(given[1]))", selector, words);
     }
 
+    /** Waits until there is a stair, and another than the one that was headed by these words. */
+    void untilAnotherStair(String headed) {
+        until("const now = document.querySelector('.headline h2')?.innerText; return now && now !== given[0]", headed);
+    }
+
     void untilSaved() {
         untilSays(".saving.saved", "saved");
     }
