@@ -128,6 +128,7 @@ final class Page {
                     if (found == null) {
                         return false;
                     }
+                    run("given[0].scrollIntoView({ block: 'center' })", found);
                     found.click();
                     return true;
                 });
