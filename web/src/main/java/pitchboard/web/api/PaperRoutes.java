@@ -71,8 +71,7 @@ public final class PaperRoutes {
             throw new Refusal(NOT_UNDERSTOOD, Ask.reasons(unread.problems()));
         }
         return findDesigned(read)
-                .orElseThrow(
-                        () -> new Refusal(NO_STAIR, "no stair fits this job yet, so there is nothing to draw"));
+                .orElseThrow(() -> new Refusal(NO_STAIR, "no stair fits this job yet, so there is nothing to draw"));
     }
 
     private static WrittenJob read(Draft draft) throws Refusal {
@@ -90,7 +89,8 @@ public final class PaperRoutes {
 
     /** Of a job without a stair the picture is an empty one: the list of jobs asks for every job's. */
     private void picture(Context context) throws Refusal, FileTrouble {
-        Optional<Picture> stair = findDesigned(read(shelf.newest(context).version().draft()))
+        Optional<Picture> stair = findDesigned(
+                        read(shelf.newest(context).version().draft()))
                 .map(designed ->
                         Pipeline.pictures(designed, Pictures.STAIR::equals).get(0));
         // The drawing carries its own pens, and nothing that runs.

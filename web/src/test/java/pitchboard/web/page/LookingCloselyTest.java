@@ -32,8 +32,8 @@ final class LookingCloselyTest extends Visit {
         return new Sequence(finger, 0)
                 .addAction(finger.createPointerMove(Duration.ZERO, PointerInput.Origin.viewport(), from[0], from[1]))
                 .addAction(finger.createPointerDown(PointerInput.MouseButton.LEFT.asArg()))
-                .addAction(finger.createPointerMove(
-                        Duration.ofMillis(120), PointerInput.Origin.viewport(), to[0], to[1]))
+                .addAction(
+                        finger.createPointerMove(Duration.ofMillis(120), PointerInput.Origin.viewport(), to[0], to[1]))
                 .addAction(finger.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
     }
 
@@ -73,6 +73,7 @@ final class LookingCloselyTest extends Visit {
         int[] at = middle(".lens [data-field] text");
         page.driver().perform(List.of(finger("forefinger", at, at)));
         page.until("return document.querySelector('dialog[open]')");
-        assertThat(page.run("return (await import('/page/state.js')).state.asking.field")).isEqualTo(field);
+        assertThat(page.run("return (await import('/page/state.js')).state.asking.field"))
+                .isEqualTo(field);
     }
 }

@@ -89,7 +89,8 @@ final class OfflineTest extends Visit {
             String job = now.body().substring(now.body().indexOf("\"job\":"));
             String changed = job.replace("\"width\":\"40\\\"\"", "\"width\":\"" + width.replace("\"", "\\\"") + "\"");
             assertThat(changed).isNotEqualTo(job);
-            assertThat(elsewhere.put("/api/jobs/" + id, "{\"base\":" + now.text("version") + "," + changed)
+            assertThat(elsewhere
+                            .put("/api/jobs/" + id, "{\"base\":" + now.text("version") + "," + changed)
                             .status())
                     .isEqualTo(200);
         }

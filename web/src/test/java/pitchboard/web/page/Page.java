@@ -83,7 +83,10 @@ final class Page {
 
     /** Waits until something of this selector shows these words. */
     void untilSays(String selector, String words) {
-        until("return [...document.querySelectorAll(given[0])].some(one => one.innerText.includes(given[1]))", selector, words);
+        until(
+                "return [...document.querySelectorAll(given[0])].some(one => one.innerText.includes(given[1]))",
+                selector,
+                words);
     }
 
     /** Waits until there is a stair, and another than the one that was headed by these words. */
@@ -167,7 +170,12 @@ final class Page {
     /** Types over what stands in the field that has the focus. */
     void typeOver(String words) {
         until("return document.activeElement?.matches('input')");
-        new Actions(driver).keyDown(Keys.CONTROL).sendKeys("a").keyUp(Keys.CONTROL).sendKeys(words).perform();
+        new Actions(driver)
+                .keyDown(Keys.CONTROL)
+                .sendKeys("a")
+                .keyUp(Keys.CONTROL)
+                .sendKeys(words)
+                .perform();
     }
 
     void keys(CharSequence... keys) {
@@ -175,15 +183,16 @@ final class Page {
     }
 
     void goTo(String place) {
-        tapFound("return [...document.querySelectorAll('.ways button')].find(one => one.innerText.startsWith(given[0]))", place);
+        tapFound(
+                "return [...document.querySelectorAll('.ways button')].find(one => one.innerText.startsWith(given[0]))",
+                place);
         until("return document.querySelector('.ways [aria-current=page]')?.innerText.startsWith(given[0])", place);
     }
 
     /** How it looks to somebody who asked the device for this. */
     void prefers(String feature, String value) {
         driver.executeCdpCommand(
-                "Emulation.setEmulatedMedia",
-                Map.of("features", List.of(Map.of("name", feature, "value", value))));
+                "Emulation.setEmulatedMedia", Map.of("features", List.of(Map.of("name", feature, "value", value))));
     }
 
     /** What the browser complained about since it was last asked: scripts, styles, files, the page's own policy. */

@@ -51,9 +51,7 @@ final class TakenAlongTest extends Visit {
     }
 
     private void waitFor(Path file) {
-        new FluentWait<>(file)
-                .withTimeout(Duration.ofSeconds(10))
-                .until(Files::exists);
+        new FluentWait<>(file).withTimeout(Duration.ofSeconds(10)).until(Files::exists);
     }
 
     @Test

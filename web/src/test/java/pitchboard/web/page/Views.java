@@ -64,7 +64,8 @@ final class Views {
         for (String tap : taps) {
             page.tap(tap);
         }
-        page.until("return document.querySelector('dialog[open]')?.innerText.includes(given[0])",
+        page.until(
+                "return document.querySelector('dialog[open]')?.innerText.includes(given[0])",
                 taps.length == 1 ? "Job file" : taps[taps.length - 1]);
     }
 

@@ -59,10 +59,12 @@ abstract class Visit {
         }
         ChromeDriver driver = page.driver();
         List<String> complaints = page.complaints();
-        driver.getWindowHandles().stream().filter(other -> !other.equals(window)).forEach(other -> {
-            driver.switchTo().window(other);
-            driver.close();
-        });
+        driver.getWindowHandles().stream()
+                .filter(other -> !other.equals(window))
+                .forEach(other -> {
+                    driver.switchTo().window(other);
+                    driver.close();
+                });
         driver.switchTo().window(window);
         driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of()));
         driver.get("about:blank");
