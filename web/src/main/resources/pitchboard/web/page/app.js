@@ -54,9 +54,12 @@ addEventListener('keydown', (event) => {
         undo();
     }
 });
-addEventListener('unhandledrejection', ({ reason }) => {
-    if (reason?.status === 401) change({ view: 'pair' });
-    else change({ notice: { name: 'trouble', trouble: reason?.message ?? String(reason) } });
+addEventListener('unhandledrejection', (event) => {
+    const { reason } = event;
+    if (reason?.status === 401) {
+        event.preventDefault(); // a stranger is no fault of the page
+        change({ view: 'pair' });
+    } else change({ notice: { name: 'trouble', trouble: reason?.message ?? String(reason) } });
 });
 
 start();

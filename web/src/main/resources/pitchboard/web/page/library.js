@@ -30,7 +30,7 @@ export async function openJob(id) {
         const [newest, { ticks }] = await Promise.all([server.open(id), server.ticks(id)]);
         const mine = kept && JSON.stringify(kept.job) !== JSON.stringify(kept.base);
         const here = { ticks, untold: kept?.untold ?? {} };
-        change({ saving: 'saved', away: false });
+        change({ saving: mine ? 'waiting' : 'saved', away: false });
         await lay(mine ? { ...kept, ...here } : { id, ...pick(newest), base: newest.job, ...here });
         await sendTicks();
         saveSoon(0);

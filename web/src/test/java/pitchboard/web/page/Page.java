@@ -89,6 +89,11 @@ final class Page {
                 words);
     }
 
+    /** Waits until there is a stair, and another than the one that was headed by these words. */
+    void untilAnotherStair(String headed) {
+        until("const now = document.querySelector('.headline h2')?.innerText; return now && now !== given[0]", headed);
+    }
+
     void untilSaved() {
         untilSays(".saving.saved", "saved");
     }
@@ -126,6 +131,7 @@ final class Page {
                     if (found == null) {
                         return false;
                     }
+                    run("given[0].scrollIntoView({ block: 'center' })", found);
                     found.click();
                     return true;
                 });

@@ -29,7 +29,7 @@ final class WholeJobTest extends Visit {
         page.untilSays(".headline h2", "risers of");
         String before = page.text(".headline h2");
         chooseAnotherDot();
-        page.until("return document.querySelector('.headline h2').innerText !== given[0]", before);
+        page.untilAnotherStair(before);
         page.goTo("Rules");
         page.untilSays(".verdict.pass", "rules pass");
         page.goTo("Wood");
