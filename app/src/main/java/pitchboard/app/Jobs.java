@@ -2,6 +2,7 @@ package pitchboard.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import pitchboard.intake.Notes;
 import pitchboard.job.Composed;
 import pitchboard.rules.Rulebook;
@@ -32,13 +33,29 @@ public final class Jobs {
     private static OpenedJob resolved(JobFile.Understood file) {
         Notes notes = file.notes();
         Rulebook printed = Books.findByName(notes.rulebook()).orElseThrow();
-        return Composed.of(notes, printed, file.changes().map(JobFile.Changes::local))
+        List<Trouble> troubles = file.changes().map(JobFile.Changes::fromTheBookUp).orElse(List.of()).stream()
+                .flatMap(changes -> troubles(notes, printed, changes).stream())
+                .toList();
+        if (!troubles.isEmpty()) {
+            return new OpenedJob.NotUnderstood(troubles);
+        }
+        return Composed.of(notes, printed, file.changes().map(JobFile.Changes::together))
                 .match(
                         whole -> new OpenedJob.Understood(file.file(), whole.job()),
-                        refused -> new OpenedJob.NotUnderstood(refused.problems().stream()
-                                .map(problem ->
-                                        trouble(file.changes().orElseThrow().file(), problem))
-                                .toList()));
+                        refused -> new OpenedJob.NotUnderstood(
+                                troubles(file.changes().orElseThrow().file(), refused)));
+    }
+
+    /** What one file has wrong by itself, so that it is told beside the name of that file. */
+    private static List<Trouble> troubles(Notes notes, Rulebook printed, JobFile.Changes changes) {
+        return Composed.of(notes, printed, Optional.of(changes.local()))
+                .match(whole -> List.of(), refused -> troubles(changes.file(), refused));
+    }
+
+    private static List<Trouble> troubles(Path changes, Composed.Refused refused) {
+        return refused.problems().stream()
+                .map(problem -> trouble(changes, problem))
+                .toList();
     }
 
     private static Trouble trouble(Path changes, Composed.Problem problem) {
