@@ -2,6 +2,7 @@ package pitchboard.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import pitchboard.intake.Notes;
 import pitchboard.job.Composed;
 import pitchboard.rules.Rulebook;
@@ -32,18 +33,38 @@ public final class Jobs {
     private static OpenedJob resolved(JobFile.Understood file) {
         Notes notes = file.notes();
         Rulebook printed = Books.findByName(notes.rulebook()).orElseThrow();
-        return Composed.of(notes, printed, file.changes().map(JobFile.Changes::local))
+        List<Trouble> troubles = file.changes().map(JobFile.Changes::fromTheBookUp).orElse(List.of()).stream()
+                .flatMap(changes -> troubles(notes, printed, changes).stream())
+                .toList();
+        if (!troubles.isEmpty()) {
+            return new OpenedJob.NotUnderstood(troubles);
+        }
+        return Composed.of(notes, printed, file.changes().map(JobFile.Changes::together))
                 .match(
                         whole -> new OpenedJob.Understood(file.file(), whole.job()),
                         refused -> new OpenedJob.NotUnderstood(refused.problems().stream()
-                                .map(problem -> trouble(file, problem))
+                                .map(problem -> trouble(written(file, problem), problem))
                                 .toList()));
     }
 
-    private static Trouble trouble(JobFile.Understood file, Composed.Problem problem) {
-        Path written = problem.in() == Composed.Text.JOB
+    /** What one file has wrong by itself, so that it is told beside the name of that file. */
+    private static List<Trouble> troubles(Notes notes, Rulebook printed, JobFile.Changes changes) {
+        return Composed.of(notes, printed, Optional.of(changes.local()))
+                .match(
+                        whole -> List.of(),
+                        refused -> refused.problems().stream()
+                                .filter(problem -> problem.in() == Composed.Text.CHANGES)
+                                .map(problem -> trouble(changes.file(), problem))
+                                .toList());
+    }
+
+    private static Path written(JobFile.Understood file, Composed.Problem problem) {
+        return problem.in() == Composed.Text.JOB
                 ? file.file()
                 : file.changes().orElseThrow().file();
+    }
+
+    private static Trouble trouble(Path written, Composed.Problem problem) {
         return new Trouble(written, problem.at().line(), problem.at().column(), problem.words());
     }
 }

@@ -52,7 +52,7 @@ final class Requests {
         JobFile.Understood read = read(file);
         Optional<Written> changes = read.changes()
                 .map(named -> ChangesText.write(
-                        named.local(), read.notes().brief().tape().units()));
+                        named.together(), read.notes().brief().tape().units()));
         return solve(read.notes(), changes, sheets);
     }
 

@@ -16,7 +16,10 @@ final class ChangesForm extends GroupForm<LocalChanges> {
 
     /** With an empty list of rulebooks any name is taken. */
     ChangesForm(List<String> rulebooks) {
-        this.basedOn = Key.needed("based on", Names.ofRulebooks(rulebooks), "the rulebook that is changed");
+        this.basedOn = Key.needed(
+                "based on",
+                Names.ofRulebooks(rulebooks),
+                "the rulebook that is changed; or a file of local changes that these come on top of");
     }
 
     @Override

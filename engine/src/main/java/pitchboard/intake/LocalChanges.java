@@ -1,5 +1,6 @@
 package pitchboard.intake;
 
+import java.util.ArrayList;
 import java.util.List;
 import pitchboard.intake.written.Spot;
 import pitchboard.rules.Amendment;
@@ -23,5 +24,13 @@ public record LocalChanges(String basedOn, List<Change> changes) {
 
     public List<Amendment> amendments() {
         return changes.stream().map(Change::amendment).toList();
+    }
+
+    /** These on top of others: where both change the same rule, only these hold. */
+    public LocalChanges over(LocalChanges base) {
+        List<Change> all = new ArrayList<>(base.changes);
+        all.removeIf(below -> changes.stream().anyMatch(mine -> mine.amendment().isAboutTheSameAs(below.amendment())));
+        all.addAll(changes);
+        return new LocalChanges(base.basedOn, all);
     }
 }

@@ -12,7 +12,7 @@ final class Names {
     /** One of these names; any name when the list is empty. */
     static Form<String> of(List<String> known, String example) {
         if (known.isEmpty()) {
-            return Forms.words(60, example);
+            return Forms.words(200, example);
         }
         ChoiceForm<String> names = ChoiceForm.of(known.get(0), known.get(0));
         for (String name : known.subList(1, known.size())) {

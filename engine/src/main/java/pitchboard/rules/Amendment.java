@@ -14,4 +14,10 @@ import pitchboard.measure.Quantity;
  * @param why as written; may be empty
  */
 public record Amendment(
-        String rule, Optional<String> clause, Optional<Quantity> limit, String saidBy, String since, String why) {}
+        String rule, Optional<String> clause, Optional<Quantity> limit, String saidBy, String since, String why) {
+    /** Whether both are meant for one rule: of the same id, and not in two clauses. */
+    public boolean isAboutTheSameAs(Amendment other) {
+        boolean twoClauses = clause.isPresent() && other.clause.isPresent() && !clause.equals(other.clause);
+        return rule.equals(other.rule) && !twoClauses;
+    }
+}

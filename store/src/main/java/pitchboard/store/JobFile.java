@@ -1,6 +1,7 @@
 package pitchboard.store;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,8 +18,24 @@ public sealed interface JobFile {
      */
     record Understood(Path file, Notes notes, Optional<Changes> changes) implements JobFile {}
 
-    /** Local changes, and the file they were read from. */
-    record Changes(Path file, LocalChanges local) {}
+    /**
+     * Local changes, and the file they were read from.
+     *
+     * @param base the changes these come on top of; empty when they are based on the rulebook itself
+     */
+    record Changes(Path file, LocalChanges local, Optional<Changes> base) {
+        /** Each file by itself: the one based on the rulebook first, the one that the job names last. */
+        public List<Changes> fromTheBookUp() {
+            List<Changes> all = new ArrayList<>(base.map(Changes::fromTheBookUp).orElse(List.of()));
+            all.add(this);
+            return all;
+        }
+
+        /** All of them as one, in which a file holds over those it is based on. */
+        public LocalChanges together() {
+            return base.map(below -> local.over(below.together())).orElse(local);
+        }
+    }
 
     /**
      * Nothing of it can be used.

@@ -29,13 +29,8 @@ public final class JobFiles {
         if (notes.localChanges().isEmpty()) {
             return new JobFile.Understood(file, notes, Optional.empty());
         }
-        Path changesFile = file.resolveSibling(notes.localChanges().get()).normalize();
-        // Changes to another book than the job's are a mistake, so the job's is the only name that will do.
-        ChangesText text = openChanges(changesFile, List.of(notes.rulebook()));
-        return text.match(
-                read -> new JobFile.Understood(
-                        file, notes, Optional.of(new JobFile.Changes(changesFile, read.changes()))),
-                unread -> new JobFile.NotUnderstood(changesFile, unread.problems()));
+        Path changes = file.resolveSibling(notes.localChanges().get()).normalize();
+        return new ChangesChain(file, notes).open(changes);
     }
 
     /**

@@ -171,11 +171,84 @@ final class JobFilesTest {
     }
 
     @Test
+    void changes_can_come_on_top_of_others_and_then_hold_over_them() throws IOException, FileTrouble {
+        Files.createDirectories(folder.resolve("county"));
+        Files.writeString(folder.resolve("county/county.yaml"), changes());
+        JobFile.Understood job = (JobFile.Understood) openWithChanges(TOWN);
+        JobFile.Changes town = job.changes().orElseThrow();
+        assertThat(town.fromTheBookUp())
+                .extracting(JobFile.Changes::file)
+                .containsExactly(folder.resolve("county/county.yaml"), folder.resolve("town.yaml"));
+        assertThat(town.together().basedOn()).isEqualTo("IRC 2021");
+        assertThat(town.together().amendments())
+                .extracting(each -> each.rule() + " by " + each.saidBy())
+                .containsExactly(
+                        "run-at-least by Heron County building office, order 12",
+                        "top-run-at-least by Heron County building office, order 12",
+                        "rise-at-most by the town of Heronsby",
+                        "handrail-height-at-least by the town of Heronsby");
+    }
+
+    @Test
+    void changes_that_are_based_on_each_other_are_refused_where_the_circle_closes() throws IOException, FileTrouble {
+        Files.createDirectories(folder.resolve("county"));
+        Files.writeString(
+                folder.resolve("county/county.yaml"),
+                changes().replace("based on: IRC 2021", "based on: ../town.yaml"));
+        JobFile.NotUnderstood refused = (JobFile.NotUnderstood) openWithChanges(TOWN);
+        assertThat(refused.file()).isEqualTo(folder.resolve("county/county.yaml"));
+        assertThat(refused.problems())
+                .extracting(Problem::sentence)
+                .containsExactly(
+                        "line 3, column 11: based on: found `../town.yaml`, expected `IRC 2021`, or a file that is"
+                                + " not based on this one in turn");
+    }
+
+    @Test
+    void changes_based_on_themselves_are_a_circle_too() throws IOException, FileTrouble {
+        JobFile.NotUnderstood refused =
+                (JobFile.NotUnderstood) openWithChanges(changes().replace("IRC 2021", "town.yaml"));
+        assertThat(refused.problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.line()).isEqualTo(3));
+    }
+
+    @Test
+    void what_the_lowest_file_is_based_on_must_be_the_book_of_the_job() throws IOException, FileTrouble {
+        Files.createDirectories(folder.resolve("county"));
+        Files.writeString(
+                folder.resolve("county/county.yaml"), changes().replace("based on: IRC 2021", "based on: IRC 2018"));
+        JobFile.NotUnderstood refused = (JobFile.NotUnderstood) openWithChanges(TOWN);
+        assertThat(refused.file()).isEqualTo(folder.resolve("county/county.yaml"));
+        assertThat(refused.problems())
+                .extracting(Problem::sentence)
+                .containsExactly("line 3, column 11: based on: found `IRC 2018`, expected `IRC 2021`");
+    }
+
+    @Test
+    void a_missing_file_below_is_trouble_that_names_it() {
+        assertThatThrownBy(() -> openWithChanges(TOWN))
+                .isInstanceOf(FileTrouble.class)
+                .hasMessageContaining("county.yaml: there is no such file");
+    }
+
+    @Test
     void a_missing_file_of_changes_is_trouble_that_names_it() {
         assertThatThrownBy(() -> open(loft() + "\nlocal changes: nowhere.yaml\n"))
                 .isInstanceOf(FileTrouble.class)
                 .hasMessageContaining("nowhere.yaml: there is no such file");
     }
+
+    private static final String TOWN = """
+            based on: county/county.yaml
+            changes:
+              - rule: rise-at-most
+                limit: 8"
+                said by: the town of Heronsby
+              - rule: handrail-height-at-least
+                limit: 36"
+                said by: the town of Heronsby
+            """;
 
     private static String changes() throws IOException {
         return Files.readString(Path.of("../examples/local/county-changes.yaml"));

@@ -1,6 +1,5 @@
 package pitchboard.intake.form;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,9 @@ import pitchboard.measure.Tape;
 
 /** One of a few words, each of which stands for one value. Capitals do not count. */
 public final class ChoiceForm<T> implements Form<T> {
+    /** Beyond so many it is no help to name those that are equally near. */
+    private static final int MOST_NEAR = 5;
+
     private final Map<String, T> values;
 
     private ChoiceForm(Map<String, T> values) {
@@ -33,8 +35,8 @@ public final class ChoiceForm<T> implements Form<T> {
         Optional<Written.Text> text = proof.findText(written, wanted);
         Optional<T> value = text.flatMap(typed -> find(typed.value()));
         if (value.isEmpty() && text.isPresent()) {
-            Optional<String> near = Nearest.find(text.get().value(), List.copyOf(values.keySet()));
-            proof.note(written, near.map(Problem::quoted).orElse(wanted));
+            List<String> near = Nearest.findAll(text.get().value(), List.copyOf(values.keySet()));
+            proof.note(written, near.isEmpty() || near.size() > MOST_NEAR ? wanted : oneOf(near));
         }
         return value;
     }
@@ -67,9 +69,16 @@ public final class ChoiceForm<T> implements Form<T> {
 
     @Override
     public String wanted(Tape.Units units) {
-        List<String> words = new ArrayList<>(values.keySet());
-        String last = words.remove(words.size() - 1);
-        return words.isEmpty() ? last : String.join(", ", words) + " or " + last;
+        return listed(List.copyOf(values.keySet()));
+    }
+
+    private static String oneOf(List<String> near) {
+        return near.size() == 1 ? Problem.quoted(near.get(0)) : listed(near);
+    }
+
+    private static String listed(List<String> words) {
+        int last = words.size() - 1;
+        return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }
 
     @Override

@@ -13,13 +13,30 @@ final class Nearest {
      * equally near.
      */
     static Optional<String> find(String typed, List<String> known) {
+        List<String> nearest = nearest(typed, known);
+        return nearest.size() == 1 ? Optional.of(nearest.get(0)) : Optional.empty();
+    }
+
+    /** The known words that begin as typed; where none does, all that take equally few slips of the pen to get to. */
+    static List<String> findAll(String typed, List<String> known) {
+        List<String> longer =
+                known.stream().filter(word -> isBeginning(typed, word)).toList();
+        return typed.isBlank() || longer.isEmpty() ? nearest(typed, known) : longer;
+    }
+
+    private static boolean isBeginning(String typed, String word) {
+        return word.length() > typed.length() && slips(typed, word.substring(0, typed.length())) == 0;
+    }
+
+    private static List<String> nearest(String typed, List<String> known) {
         int most = Math.max(1, Math.min(typed.length(), 20) / 3);
         List<String> near = known.stream()
                 .filter(word -> Math.abs(word.length() - typed.length()) <= most && slips(typed, word) <= most)
                 .sorted(Comparator.comparingInt(word -> slips(typed, word)))
                 .toList();
-        boolean tie = near.size() > 1 && slips(typed, near.get(0)) == slips(typed, near.get(1));
-        return tie ? Optional.empty() : near.stream().findFirst();
+        return near.stream()
+                .filter(word -> slips(typed, word) == slips(typed, near.get(0)))
+                .toList();
     }
 
     /** Letters to add, drop, change, or swap with a neighbour; capitals do not count. */

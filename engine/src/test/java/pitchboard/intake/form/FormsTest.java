@@ -178,6 +178,17 @@ final class FormsTest {
         assertThat(Nearest.find("IRC 2012", List.of("IRC 2018", "IRC 2021"))).isEmpty();
     }
 
+    @Test
+    void of_many_names_those_that_begin_so_or_are_equally_near_are_told() {
+        List<String> known = List.of("IRC 2018", "IRC 2021", "IBC 2021", "AD K 2013 private", "AD K 2013 utility");
+        assertThat(Nearest.findAll("irc", known)).containsExactly("IRC 2018", "IRC 2021");
+        assertThat(Nearest.findAll("AD K 2013", known)).containsExactly("AD K 2013 private", "AD K 2013 utility");
+        assertThat(Nearest.findAll("IRC 2022", known)).containsExactly("IRC 2021");
+        assertThat(Nearest.findAll("IXC 2021", known)).containsExactly("IRC 2021", "IBC 2021");
+        assertThat(Nearest.findAll("", known)).isEmpty();
+        assertThat(Nearest.findAll("the moon", known)).isEmpty();
+    }
+
     private static <T> Optional<T> read(Form<T> form, String text) {
         return form.read(new Written.Text(text), Proof.unread());
     }

@@ -2,6 +2,7 @@ package pitchboard.rules.books;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -69,6 +70,46 @@ final class RemediesTest {
             one-rail-width-less-than | width 1200 mm | fit a handrail on each side, or make the flight 999 mm wide | width 999 mm
             """;
 
+    private static final String OTHERS = """
+            OSHA 1910 | pitch-at-least | total rise 72 in; run 12 in | shorten the run to 10 3/8", or use 10 risers: the rise becomes 7.2 in | total rise 72 in; run 10 3/8 in
+            OSHA 1910 | pitch-at-least | total rise 72 in; run 12 in | shorten the run to 10 3/8", or use 10 risers: the rise becomes 7.2 in | total rise 72 in; run 12 in; risers 10
+            OSHA 1910 | top-clear-of-door-at-least | top door over; top clear 20 in | hang the door the other way, or give the top landing 2" more | top door over; top clear 22 in
+            OSHA 1910 | unguarded-risers-less-than | guard no | put a guard on every open side | guard yes
+            OSHA 1910 | guard-as-handrail-at-least | rails right; rail height 34 in; guard height 34 in | raise the guard by 2", or fit the handrail apart from it | rails right; rail height 34 in; guard height 42 in
+            OSHA 1910 | guard-opening-at-most | opening 20 in | leave openings of 19" at most | opening 19 in
+            OSHA 1926 | unrailed-rise-at-most | rails none; risers 3; total rise 33 in | fit a handrail on one side at least | rails left; risers 3; total rise 33 in
+            OSHA 1926 | unguarded-rise-at-most | guard no; risers 3; total rise 33 in | put a guard on every open side | guard yes; risers 3; total rise 33 in
+            ADA 2010 | closed-risers | boards open | close the risers with boards | boards 3/4 in
+            ADA 2010 | handrail-sides-at-least | rails left | fit a handrail on each side | rails both
+            NBC 2020 private | nosing-edge-at-least | tape millimetres; nosing square | round or bevel the nosings by 6 mm | tape millimetres; nosing bevelled 6 mm
+            NBC 2020 private | nosing-edge-at-most | tape millimetres; nosing rounded 20 mm | round or bevel the nosings by 14 mm | tape millimetres; nosing rounded 14 mm
+            NBC 2020 private | run-change-at-most | tape millimetres; treads 280 mm; run 255 mm; boards 20 mm; overhang 30 mm | bring the floor's edge to 45 mm past the face of the header, so that it reaches out like the treads | tape millimetres; treads 280 mm; run 255 mm; boards 20 mm; overhang 45 mm
+            NBC 2020 private | stringer-depth-at-least | tape millimetres; stock depth 230 mm | cut the stringers from boards at least 235 mm deep | tape millimetres; stock depth 235 mm
+            NBC 2020 private | stringer-throat-at-least | tape millimetres; total rise 2400 mm; run 255 mm; stock depth 235 mm | cut the stringers from boards at least 248 mm deep | tape millimetres; total rise 2400 mm; run 255 mm; stock depth 248 mm
+            NBC 2020 private | stringer-thickness-at-least | tape millimetres; stock thickness 20 mm | cut the stringers from boards at least 38 mm thick | tape millimetres; stock thickness 38 mm
+            NBC 2020 private | stringer-spacing-at-most | tape millimetres; boards open; width 1900 mm; stringers 2; stock thickness 38 mm | put in 4 stringers | tape millimetres; boards open; width 1900 mm; stringers 4; stock thickness 38 mm
+            NBC 2020 private | tread-thickness-at-least | tape millimetres; thickness 20 mm | use treads at least 25 mm thick | tape millimetres; thickness 25 mm
+            NCC 2022 private | flight-risers-at-least | tape millimetres; head flush; risers 1; total rise 180 mm | use 2 risers, or put a ramp here: fewer are overlooked | tape millimetres; head flush; risers 2; total rise 180 mm
+            NCC 2022 private | flight-risers-at-most | risers 19; total rise 133 in | put a landing on the way, after at most 18 risers | risers 18; total rise 126 in
+            NCC 2022 private | unrailed-rise-less-than | rails none | fit a handrail on one side at least | rails left
+            NCC 2022 private | unguarded-drop-less-than | guard no | put a guard on every open side | guard yes
+            AS 1657:2018 | tread-width-at-least | tape millimetres; treads 180 mm; run 215 mm | make the treads 185 mm wide | tape millimetres; treads 185 mm; run 215 mm
+            AS 1657:2018 | tread-shortfall-at-most | tape millimetres; treads 220 mm; run 260 mm | make the treads 230 mm wide | tape millimetres; treads 230 mm; run 260 mm
+            EN ISO 14122-3:2016 | clear-width-at-least | tape millimetres; width 700 mm | widen the flight by 100 mm | tape millimetres; width 800 mm
+            """;
+
+    /** Rules of comfort, which a book of advice does not let fail a stair. */
+    private static final String COMFORT = """
+            rise-plus-run-at-least | total rise 78 in; run 10 in | lengthen the run to 10 1/2", or use 11 risers: the rise becomes 7.091 in | total rise 78 in; run 10 1/2 in
+            rise-plus-run-at-least | total rise 78 in; run 10 in | lengthen the run to 10 1/2", or use 11 risers: the rise becomes 7.091 in | total rise 78 in; run 10 in; risers 11
+            rise-plus-run-at-most | run 12 in | shorten the run to 11 1/2", or use 13 risers: the rise becomes 6.923 in | run 11 1/2 in
+            rise-plus-run-at-most | run 12 in | shorten the run to 11 1/2", or use 13 risers: the rise becomes 6.923 in | run 12 in; risers 13
+            rise-times-run-at-least | total rise 78 in; run 10 in | lengthen the run to 10 13/16", or use 11 risers: the rise becomes 7.091 in | total rise 78 in; run 10 13/16 in
+            rise-times-run-at-least | total rise 78 in; run 10 in | lengthen the run to 10 13/16", or use 11 risers: the rise becomes 7.091 in | total rise 78 in; run 10 in; risers 11
+            rise-times-run-at-most | total rise 84 in; run 11 in | shorten the run to 10 11/16", or use 13 risers: the rise becomes 6.462 in | total rise 84 in; run 10 11/16 in
+            rise-times-run-at-most | total rise 84 in; run 11 in | shorten the run to 10 11/16", or use 13 risers: the rise becomes 6.462 in | total rise 84 in; run 11 in; risers 13
+            """;
+
     private static final String METRIC =
             "tape millimetres; risers 13; total rise 2600 mm; run 240 mm; treads 260 mm; boards 20 mm; overhang 40 mm; ";
 
@@ -86,9 +127,31 @@ final class RemediesTest {
     }
 
     static Stream<Case> everyCase() {
-        return Stream.concat(
-                IRC.lines().map(line -> Case.of("IRC 2021", "", line)),
-                ENGLAND.lines().map(line -> Case.of("AD K 2013 private", METRIC, line)));
+        return Stream.of(
+                        IRC.lines().map(line -> Case.of("IRC 2021", "", line)),
+                        ENGLAND.lines().map(line -> Case.of("AD K 2013 private", METRIC, line)),
+                        OTHERS.lines().map(RemediesTest::ofOther))
+                .flatMap(Function.identity());
+    }
+
+    private static Case ofOther(String line) {
+        String[] parts = line.split(" *\\| *", 2);
+        return Case.of(parts[0], "", parts[1]);
+    }
+
+    static Stream<Case> everyAdvice() {
+        return COMFORT.lines().map(line -> Case.of("no code, guidance only", "", line));
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyAdvice")
+    void advice_is_said_with_numbers_and_helps(Case each) {
+        Rulebook book = Books.findByName(each.book).orElseThrow();
+        assertThat(verdict(each.rule, each.failing, book)).isInstanceOfSatisfying(Verdict.CannotTell.class, open -> {
+            Tape tape = StairFixtures.stair(each.failing).brief().tape();
+            assertThat(open.missing().write(tape, Tape.Style.PLAIN)).endsWith("; to keep to it, " + each.advice);
+        });
+        assertThat(verdict(each.rule, each.mended, book)).isInstanceOf(Verdict.Pass.class);
     }
 
     @ParameterizedTest
