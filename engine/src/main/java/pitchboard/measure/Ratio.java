@@ -74,7 +74,7 @@ public final class Ratio implements Quantity, Comparable<Ratio> {
         if (denominator.signum() == 0) {
             throw new ArithmeticException("a ratio needs a denominator other than zero");
         }
-        if (numerator.bitLength() < Long.SIZE && denominator.bitLength() < Long.SIZE) {
+        if (numerator.bitLength() < 63 && denominator.bitLength() < 63) {
             return of(numerator.longValue(), denominator.longValue());
         }
         BigInteger divisor = numerator.gcd(denominator);
