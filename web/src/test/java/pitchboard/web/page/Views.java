@@ -65,8 +65,8 @@ final class Views {
             page.tap(tap);
         }
         page.until(
-                "return document.querySelector('dialog[open]')?.innerText.includes(given[0])",
-                taps.length == 1 ? "Job file" : taps[taps.length - 1]);
+                "return document.querySelector('dialog[open] #over-title')?.innerText.startsWith(given[0])",
+                taps.length == 1 ? "Stair to" : taps[taps.length - 1]);
     }
 
     /** Looks at each in turn and leaves it again. */
