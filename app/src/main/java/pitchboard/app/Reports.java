@@ -1,8 +1,11 @@
 package pitchboard.app;
 
+import pitchboard.documents.json.ComparisonJson;
 import pitchboard.documents.json.OutcomeJson;
 import pitchboard.documents.text.ChoicesText;
+import pitchboard.documents.text.ComparisonText;
 import pitchboard.documents.text.OutcomeText;
+import pitchboard.job.Comparison;
 import pitchboard.job.Outcome;
 
 /** What came of a job, to be read: by people as text, by programs as JSON. */
@@ -17,6 +20,16 @@ public final class Reports {
     /** The stair, its findings, pieces and marks. */
     public static String text(Outcome outcome) {
         return OutcomeText.write(outcome);
+    }
+
+    /** One job under several rulebooks side by side. */
+    public static String text(Comparison comparison) {
+        return ComparisonText.write(comparison);
+    }
+
+    /** The fields are explained in docs/json.md. */
+    public static String json(Comparison comparison) {
+        return ComparisonJson.write(comparison) + "\n";
     }
 
     /** The fields are explained in docs/json.md. */

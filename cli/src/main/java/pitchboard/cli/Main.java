@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
             StartCommand.class,
             ChoicesCommand.class,
             ShowCommand.class,
+            CompareCommand.class,
             PapersCommand.class,
             OpenCommand.class,
             RulebooksCommand.class

@@ -47,17 +47,11 @@ final class RulebooksCommand implements Callable<Integer> {
     }
 
     private int oneRail(Desk desk) {
-        List<String> unknown = together.stream()
-                .filter(name -> Books.findByName(name).isEmpty())
-                .toList();
-        unknown.forEach(name ->
-                desk.say("there is no rulebook called " + name + "; `pitchboard rulebooks` lists those there are"));
-        if (!unknown.isEmpty()) {
+        Optional<List<Rulebook>> books = NamedBooks.find(together, desk);
+        if (books.isEmpty()) {
             return ExitCode.NOT_UNDERSTOOD;
         }
-        OneRail rail = OneRail.under(together.stream()
-                .flatMap(name -> Books.findByName(name).stream())
-                .toList());
+        OneRail rail = OneRail.under(books.get());
         desk.print("one rail as handrail and top of the guard: " + words(rail) + "\n");
         return rail.mustBeTwo() ? ExitCode.FAILING : ExitCode.DONE;
     }

@@ -9,6 +9,13 @@ public interface Gate {
 
     List<Objection> objections(Stair candidate);
 
+    /** Lets through what every one of them does; what stands against a stair is told in their order. */
+    static Gate all(List<? extends Gate> gates) {
+        return candidate -> gates.stream()
+                .flatMap(gate -> gate.objections(candidate).stream())
+                .toList();
+    }
+
     /**
      * The first of them, and no more than so many: for a gate that can spare itself the others.
      *
