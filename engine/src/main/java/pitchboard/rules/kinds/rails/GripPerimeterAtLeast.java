@@ -33,7 +33,7 @@ public record GripPerimeterAtLeast(Clause clause, Length least) implements Bound
 
     @Override
     public Verdict judge(Stair stair) {
-        return Rails.judgeRectangle(
+        return Rails.judgeSides(
                 stair,
                 rail -> bound().judge(
                                 Rails.perimeter(rail),

@@ -1,6 +1,8 @@
 package pitchboard.rules.kinds.rails;
 
+import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
@@ -32,6 +34,18 @@ public record RailEdgeRadiusAtLeast(Clause clause, Length least) implements Boun
 
     @Override
     public Verdict judge(Stair stair) {
+        return Rails.judgeGrip(
+                stair, grip -> grip instanceof Handrail.Grip.Recessed recessed ? judge(recessed) : ask(stair));
+    }
+
+    private Verdict judge(Handrail.Grip.Recessed rail) {
+        return bound().judge(
+                        rail.edgeRadius(),
+                        Rails.RAIL,
+                        () -> Phrase.of("ease all edges of the handrail to a radius of {}", least));
+    }
+
+    private Verdict ask(Stair stair) {
         return Rails.judgeRectangle(
                 stair,
                 rail -> Verdict.cannotTell(

@@ -13,6 +13,9 @@ import pitchboard.stair.Stair;
 final class Rails {
     static final Place RAIL = Place.named("the handrail");
 
+    private static final Verdict NOT_FLAT = Verdict.doesNotApply("the rail is round");
+    private static final Verdict RECESSED = Verdict.doesNotApply("the rail has finger recesses");
+
     private Rails() {}
 
     static Verdict judge(Stair stair, Function<Handrail, Verdict> byRail) {
@@ -44,10 +47,20 @@ final class Rails {
                 stair,
                 grip -> grip instanceof Handrail.Grip.Rectangle rectangle
                         ? byRectangle.apply(rectangle)
-                        : Verdict.doesNotApply("the rail is round"));
+                        : grip instanceof Handrail.Grip.Round ? NOT_FLAT : RECESSED);
     }
 
-    private static Verdict judgeGrip(Stair stair, Function<Handrail.Grip, Verdict> byGrip) {
+    /** The sides of any rail that is not round. */
+    static Verdict judgeSides(Stair stair, Function<Handrail.Grip.Rectangle, Verdict> bySides) {
+        return judgeGrip(stair, grip -> {
+            if (grip instanceof Handrail.Grip.Recessed recessed) {
+                return bySides.apply(recessed.section());
+            }
+            return grip instanceof Handrail.Grip.Rectangle rectangle ? bySides.apply(rectangle) : NOT_FLAT;
+        });
+    }
+
+    static Verdict judgeGrip(Stair stair, Function<Handrail.Grip, Verdict> byGrip) {
         return judge(
                 stair,
                 rail -> rail.grip()

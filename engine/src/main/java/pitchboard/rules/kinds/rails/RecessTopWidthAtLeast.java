@@ -47,9 +47,11 @@ public record RecessTopWidthAtLeast(Clause clause, Length least, List<Proviso> p
         return FingerRecess.judge(
                 stair,
                 provisos,
-                rail -> bound().judge(
-                                rail.width(),
-                                Rails.RAIL,
-                                () -> Phrase.of("use a rail at least {} wide at the top", least)));
+                rail -> judge(rail.width()),
+                rail -> judge(rail.topWidth()));
+    }
+
+    private Verdict judge(Length width) {
+        return bound().judge(width, Rails.RAIL, () -> Phrase.of("use a rail at least {} wide at the top", least));
     }
 }

@@ -47,9 +47,11 @@ public record RecessTopWidthAtMost(Clause clause, Length most, List<Proviso> pro
         return FingerRecess.judge(
                 stair,
                 provisos,
-                rail -> bound().judge(
-                                rail.width(),
-                                Rails.RAIL,
-                                () -> Phrase.of("use a rail at most {} wide at the top", most)));
+                rail -> judge(rail.width()),
+                rail -> judge(rail.topWidth()));
+    }
+
+    private Verdict judge(Length width) {
+        return bound().judge(width, Rails.RAIL, () -> Phrase.of("use a rail at most {} wide at the top", most));
     }
 }
