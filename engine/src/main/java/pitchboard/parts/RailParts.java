@@ -22,8 +22,7 @@ record RailParts(GuardLayout guard) {
     List<Part> parts() {
         List<Part> parts = new ArrayList<>();
         parts.addAll(posts());
-        parts.addAll(rails(
-                PartId.TOP_RAIL, "top rail", guard.build().topRail(), guard.topRails()));
+        parts.addAll(rails(PartId.TOP_RAIL, "top rail", guard.build().topRail(), guard.topRails()));
         parts.addAll(rails(
                 PartId.BOTTOM_RAIL, "bottom rail", guard.build().bottomRail().section(), guard.bottomRails()));
         parts.addAll(infill());
@@ -37,7 +36,14 @@ record RailParts(GuardLayout guard) {
                 : "holds up the guard; foot and top square";
         List<Length> lengths = guard.posts().stream().map(Post::length).toList();
         return alike(
-                new Part(PartId.POST, "post", purpose, 0, section().thickness(), section().width(), Length.ZERO),
+                new Part(
+                        PartId.POST,
+                        "post",
+                        purpose,
+                        0,
+                        section().thickness(),
+                        section().width(),
+                        Length.ZERO),
                 lengths);
     }
 
@@ -120,9 +126,8 @@ record RailParts(GuardLayout guard) {
         if (grip instanceof Handrail.Grip.Round round) {
             return new Section(round.diameter(), round.diameter());
         }
-        Handrail.Grip.Rectangle sides = grip instanceof Handrail.Grip.Recessed recessed
-                ? recessed.section()
-                : (Handrail.Grip.Rectangle) grip;
+        Handrail.Grip.Rectangle sides =
+                grip instanceof Handrail.Grip.Recessed recessed ? recessed.section() : (Handrail.Grip.Rectangle) grip;
         return new Section(sides.height(), sides.width());
     }
 
@@ -134,13 +139,7 @@ record RailParts(GuardLayout guard) {
         for (Map.Entry<Length, Integer> each : counts.entrySet()) {
             PartId id = counts.size() == 1 ? kind.id() : kind.id().numbered(parts.size() + 1);
             parts.add(new Part(
-                    id,
-                    kind.name(),
-                    kind.purpose(),
-                    each.getValue(),
-                    kind.thickness(),
-                    kind.width(),
-                    each.getKey()));
+                    id, kind.name(), kind.purpose(), each.getValue(), kind.thickness(), kind.width(), each.getKey()));
         }
         return parts;
     }

@@ -63,15 +63,15 @@ public record RailView(GuardLayout guard) {
             });
         }
         if (filling instanceof Filling.Boards boards) {
-            return IntStream.rangeClosed(1, boards.spacing().count())
-                    .mapToObj(piece -> board(bay, boards, piece));
+            return IntStream.rangeClosed(1, boards.spacing().count()).mapToObj(piece -> board(bay, boards, piece));
         }
         return Stream.of(inBay(bay, guard.bottomTop(), guard.topUnderside()));
     }
 
     private Outline board(Bay bay, Filling.Boards boards, int piece) {
         RailLine low = above(boards.spacing().nearEdge(piece));
-        RailLine high = above(boards.spacing().nearEdge(piece).plus(boards.spacing().width()));
+        RailLine high =
+                above(boards.spacing().nearEdge(piece).plus(boards.spacing().width()));
         return inBay(bay, low, high);
     }
 
@@ -91,10 +91,14 @@ public record RailView(GuardLayout guard) {
 
     /** The handrail, where its height and section are settled. */
     public static Optional<Outline> handrail(Stair stair) {
-        return HandrailRun.find(stair).flatMap(run -> stair.brief()
-                .handrail()
-                .grip()
-                .map(grip -> handrail(run, stair.pitch().plumbForDepth(RailParts.section(grip).thickness()))));
+        return HandrailRun.find(stair)
+                .flatMap(run -> stair.brief()
+                        .handrail()
+                        .grip()
+                        .map(grip -> handrail(
+                                run,
+                                stair.pitch()
+                                        .plumbForDepth(RailParts.section(grip).thickness()))));
     }
 
     private static Outline handrail(HandrailRun run, Length thickness) {

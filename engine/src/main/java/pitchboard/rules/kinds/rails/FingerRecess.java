@@ -77,12 +77,11 @@ public record FingerRecess(Part part, Clause clause, Length value, List<Proviso>
 
     private Verdict judge(Handrail.Grip.Recessed rail) {
         Handrail.Grip.Recess recess = rail.recess();
-        Length measured =
-                switch (part) {
-                    case START -> recess.start();
-                    case DEPTH -> recess.depth();
-                    case HEIGHT -> recess.height();
-                };
+        Length measured = switch (part) {
+            case START -> recess.start();
+            case DEPTH -> recess.depth();
+            case HEIGHT -> recess.height();
+        };
         String words = "make the " + part.subject + " " + bound().bound().words() + " {}";
         return bound().judge(measured, Rails.RAIL, () -> Phrase.of(words, value));
     }
@@ -100,8 +99,7 @@ public record FingerRecess(Part part, Clause clause, Length value, List<Proviso>
                         : Rails.judgeRectangle(stair, rail -> ifThick(provisos, rail, () -> byPlainRail.apply(rail))));
     }
 
-    private static Verdict ifThick(
-            List<Proviso> provisos, Handrail.Grip.Rectangle rail, Supplier<Verdict> judged) {
+    private static Verdict ifThick(List<Proviso> provisos, Handrail.Grip.Rectangle rail, Supplier<Verdict> judged) {
         return Proviso.find(provisos, FROM)
                         .filter(from -> !from.isMetBy(Rails.perimeter(rail)))
                         .isPresent()

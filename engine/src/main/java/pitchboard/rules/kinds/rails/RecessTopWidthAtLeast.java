@@ -44,11 +44,7 @@ public record RecessTopWidthAtLeast(Clause clause, Length least, List<Proviso> p
 
     @Override
     public Verdict judge(Stair stair) {
-        return FingerRecess.judge(
-                stair,
-                provisos,
-                rail -> judge(rail.width()),
-                rail -> judge(rail.topWidth()));
+        return FingerRecess.judge(stair, provisos, rail -> judge(rail.width()), rail -> judge(rail.topWidth()));
     }
 
     private Verdict judge(Length width) {

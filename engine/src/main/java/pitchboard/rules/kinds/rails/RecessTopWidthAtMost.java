@@ -44,11 +44,7 @@ public record RecessTopWidthAtMost(Clause clause, Length most, List<Proviso> pro
 
     @Override
     public Verdict judge(Stair stair) {
-        return FingerRecess.judge(
-                stair,
-                provisos,
-                rail -> judge(rail.width()),
-                rail -> judge(rail.topWidth()));
+        return FingerRecess.judge(stair, provisos, rail -> judge(rail.width()), rail -> judge(rail.topWidth()));
     }
 
     private Verdict judge(Length width) {

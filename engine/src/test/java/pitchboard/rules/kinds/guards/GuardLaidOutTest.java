@@ -35,7 +35,11 @@ final class GuardLaidOutTest {
 
     private static Optional<Object> passes(Rule rule, Stair stair) {
         return rule.judge(stair)
-                .match(pass -> Optional.of(pass.measured()), fail -> Optional.empty(), none -> Optional.empty(), u -> Optional.empty());
+                .match(
+                        pass -> Optional.of(pass.measured()),
+                        fail -> Optional.empty(),
+                        none -> Optional.empty(),
+                        u -> Optional.empty());
     }
 
     /** 36 1/2 in less six of 1 1/2 leave 27 1/2 for seven gaps. */
@@ -74,7 +78,8 @@ final class GuardLaidOutTest {
     @Test
     void boards_too_wide_for_their_gap_are_told_to_be_narrower() {
         Stair stair = GuardedStairs.filled(GuardedStairs.boards(Length.inches(11), Length.inches(1)));
-        assertThat(fails(opening(Length.inches(0, 1, 2)), stair).remedy().toString()).startsWith("use narrower pieces");
+        assertThat(fails(opening(Length.inches(0, 1, 2)), stair).remedy().toString())
+                .startsWith("use narrower pieces");
     }
 
     @Test
@@ -102,15 +107,20 @@ final class GuardLaidOutTest {
 
     @Test
     void where_no_height_helps_the_triangle_is_to_be_closed() {
-        assertThat(fails(triangle(Length.inches(4)), bottomRail(Length.inches(1))).remedy().toString())
+        assertThat(fails(triangle(Length.inches(4)), bottomRail(Length.inches(1)))
+                        .remedy()
+                        .toString())
                 .startsWith("close the triangle on every step");
     }
 
     @Test
     void the_height_is_that_of_the_top_rail_over_every_nosing() {
         Stair stair = GuardedStairs.filled(GuardedStairs.balusters(Length.inches(4)));
-        assertThat(passes(new GuardHeightAtLeast(CLAUSE, Length.inches(36)), stair)).contains(Length.inches(36));
-        assertThat(fails(new GuardHeightAtLeast(CLAUSE, Length.inches(37)), stair).remedy().toString())
+        assertThat(passes(new GuardHeightAtLeast(CLAUSE, Length.inches(36)), stair))
+                .contains(Length.inches(36));
+        assertThat(fails(new GuardHeightAtLeast(CLAUSE, Length.inches(37)), stair)
+                        .remedy()
+                        .toString())
                 .isEqualTo("raise the guard by 1\"");
     }
 

@@ -64,14 +64,13 @@ final class FingerRecessTest {
             rail-edge-radius-at-least | 0.009
             """)
     void a_rail_beyond_a_limit_fails_with_a_remedy(String id, String wrong) {
-        Stair stair =
-                switch (id) {
-                    case "recess-start-at-most" -> stair(wrong, "5/16", "3/8", "2", "1/8");
-                    case "recess-depth-at-least" -> stair("3/4", wrong, "3/8", "2", "1/8");
-                    case "recess-height-at-least" -> stair("3/4", "5/16", wrong, "2", "1/8");
-                    case "rail-edge-radius-at-least" -> stair("3/4", "5/16", "3/8", "2", wrong);
-                    default -> stair("3/4", "5/16", "3/8", wrong, "1/8");
-                };
+        Stair stair = switch (id) {
+            case "recess-start-at-most" -> stair(wrong, "5/16", "3/8", "2", "1/8");
+            case "recess-depth-at-least" -> stair("3/4", wrong, "3/8", "2", "1/8");
+            case "recess-height-at-least" -> stair("3/4", "5/16", wrong, "2", "1/8");
+            case "rail-edge-radius-at-least" -> stair("3/4", "5/16", "3/8", "2", wrong);
+            default -> stair("3/4", "5/16", "3/8", wrong, "1/8");
+        };
         Verdict verdict = judge(id, stair);
         assertThat(verdict).isInstanceOf(Verdict.Fail.class);
         assertThat(((Verdict.Fail) verdict).remedy().toString()).containsPattern("\\d");
