@@ -48,7 +48,7 @@ final class RandomBrief {
                 draws.maybe(60, this::nosing),
                 new Stringers(stock(), draws.between(2, 5), size(0, 100), size(0, 120)),
                 handrail(),
-                new Guard(draws.percent(50), maybe(850, 1100), maybe(80, 120), maybe(120, 170)),
+                new Guard(draws.percent(50), maybe(850, 1100), maybe(80, 120), maybe(120, 170), Optional.empty()),
                 wishes(),
                 draws.oneOf(List.of(Brief.Use.values())),
                 tape,
@@ -114,7 +114,8 @@ final class RandomBrief {
                                 : new Handrail.Grip.Rectangle(size(30, 150), size(30, 100))),
                 maybe(50, 130),
                 maybe(30, 70),
-                draws.maybe(50, () -> draws.percent(50)));
+                draws.maybe(50, () -> draws.percent(50)),
+                Handrail.Past.NONE);
     }
 
     private Wishes wishes() {

@@ -25,7 +25,10 @@ public final class RandomJobs {
     public static Asked of(long seed) {
         Draws draws = new Draws(seed);
         Brief brief = new RandomBrief(draws).brief();
-        return new Asked(seed, new RandomSite(draws, brief.tape()).site(), brief);
+        Site site = new RandomSite(draws, brief.tape()).site();
+        // From a seed of its own, so that the stairs stay what they were before guards were laid out.
+        Brief guarded = new RandomGuard(new Draws(seed * 31 + 17), brief.tape()).on(brief);
+        return new Asked(seed, site, guarded);
     }
 
     /** A stair of about common steps, good, bad, or impossible to build; empty where nothing climbs. */

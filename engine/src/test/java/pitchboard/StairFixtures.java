@@ -241,9 +241,14 @@ public final class StairFixtures {
                         find("grip", StairFixtures::grip),
                         findLength("reach"),
                         findLength("clearance"),
-                        findYes("full length")),
+                        findYes("full length"),
+                        Handrail.Past.NONE),
                 new Guard(
-                        is("guard", "yes"), findLength("guard height"), findLength("opening"), findLength("triangle")),
+                        is("guard", "yes"),
+                        findLength("guard height"),
+                        findLength("opening"),
+                        findLength("triangle"),
+                        Optional.empty()),
                 Wishes.NONE,
                 oneOf(
                         "use",

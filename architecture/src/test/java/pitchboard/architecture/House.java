@@ -19,13 +19,14 @@ record House(String root, List<Row> rows) {
             engine    | site        | measure
             engine    | brief       | measure, site
             engine    | stair       | measure, source, plane, site, brief
+            engine    | railing     | measure, plane, site, brief, stair
             engine    | rules       | measure, source, plane, site, brief, stair
-            engine    | rules.kinds.. | measure, source, plane, site, brief, stair, rules
+            engine    | rules.kinds.. | measure, source, plane, site, brief, stair, railing, rules
             engine    | rules.books.america | measure, source, brief, rules, rules.kinds..
             engine    | rules.books.europe | measure, source, rules, rules.kinds..
             engine    | rules.books.pacific | measure, source, rules, rules.kinds..
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
-            engine    | parts       | measure, source, plane, site, brief, stair
+            engine    | parts       | measure, source, plane, site, brief, stair, railing
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
             engine    | sheet.drafting | measure, plane, sheet, sheet.type
@@ -33,11 +34,11 @@ record House(String root, List<Row> rows) {
             engine    | sheet.tiling | sheet, sheet.type, sheet.drafting, sheet.frame
             engine    | sheet.inspection | sheet, sheet.type
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
-            engine    | sheet.papers | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
-            engine    | sheet.pictures | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
-            engine    | sheet.lessons | measure, plane, site, brief, stair, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
+            engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
+            engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
+            engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
             engine    | intake..    | measure, source, site, brief, rules
-            engine    | job         | measure, source, plane, site, brief, stair, rules, parts, sheet, sheet.papers, sheet.pictures, intake..
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.papers, sheet.pictures, intake..
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

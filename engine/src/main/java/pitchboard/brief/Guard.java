@@ -9,5 +9,11 @@ import pitchboard.measure.Length;
  * @param height top plumb above the line of the nosings; empty when undecided
  * @param opening widest gap in the infill; empty when undecided
  * @param triangle widest ball that passes the triangle of tread, riser and bottom rail; empty when undecided
+ * @param build what it is built of; empty when undecided, and then opening and triangle are taken as stated
  */
-public record Guard(boolean wanted, Optional<Length> height, Optional<Length> opening, Optional<Length> triangle) {}
+public record Guard(
+        boolean wanted,
+        Optional<Length> height,
+        Optional<Length> opening,
+        Optional<Length> triangle,
+        Optional<GuardBuild> build) {}

@@ -11,4 +11,14 @@ public record PartId(String mark) {
     public static final PartId BACK_STRIP = new PartId("RS");
     public static final PartId HEAD_BOARD = new PartId("H");
     public static final PartId FOOT_BOARD = new PartId("F");
+    public static final PartId POST = new PartId("GP");
+    public static final PartId TOP_RAIL = new PartId("GT");
+    public static final PartId BOTTOM_RAIL = new PartId("GB");
+    public static final PartId INFILL = new PartId("GI");
+    public static final PartId HANDRAIL = new PartId("HR");
+
+    /** One of several lengths of the same kind, counted from 1: {@code GP2}. */
+    public PartId numbered(int number) {
+        return new PartId(mark + number);
+    }
 }

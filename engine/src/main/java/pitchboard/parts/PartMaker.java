@@ -9,6 +9,7 @@ import pitchboard.brief.Risers;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.TreadMakeUp;
 import pitchboard.measure.Length;
+import pitchboard.railing.GuardLayout;
 import pitchboard.stair.Stair;
 
 /** Lists the pieces of a stair, foot to head. */
@@ -32,6 +33,7 @@ public final class PartMaker {
         maker.risers();
         maker.head();
         maker.foot();
+        GuardLayout.find(stair).ifPresent(guard -> maker.parts.addAll(new RailParts(guard).parts()));
         return List.copyOf(maker.parts);
     }
 

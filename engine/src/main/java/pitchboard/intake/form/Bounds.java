@@ -46,6 +46,14 @@ public final class Bounds {
     public static final Form<Length> RAIL_REACH = length("0", "12\"", "3 1/4\"", "85 mm");
     public static final Form<Length> GUARD_HEIGHT = length("20\"", "72\"", "36\"", "900 mm");
     public static final Form<Length> GUARD_GAP = length("0", "36\"", "4\"", "99 mm");
+    public static final Form<Length> POST_SECTION = length("1\"", "8\"", "3 1/2\"", "90 mm");
+    public static final Form<Length> POST_SPACING = length("12\"", "12'", "5' 0\"", "1500 mm");
+    public static final Form<Length> BEHIND_NOSING = length("0", "24\"", "3\"", "75 mm");
+    public static final Form<Length> ABOVE_NOSINGS = length("0", "24\"", "1\"", "25 mm");
+    public static final Form<Length> INFILL_SECTION = length("1/8\"", "12\"", "1 1/2\"", "38 mm");
+    public static final Form<Length> BALL = length("1/2\"", "36\"", "4\"", "100 mm");
+    public static final Form<Length> RAIL_RECESS = length("1/32\"", "6\"", "3/8\"", "10 mm");
+    public static final Form<Length> RAIL_PAST = length("0", "6'", "12\"", "300 mm");
     public static final Form<Length> STEP_RUN = length("4\"", "24\"", "10\"", "250 mm");
     public static final Form<Length> STEP_RISE = length("3\"", "16\"", "7 1/2\"", "190 mm");
 

@@ -36,10 +36,18 @@ final class HandrailForm extends GroupForm<Handrail> {
             Forms.yesOrNo(),
             "whether it runs from above the lowest riser to above the top riser, with its ends returned",
             ASKED);
+    private static final Key<Length> PAST_FOOT = past(
+            "past the foot", "how far it goes on before the lowest nosing, measured level, at the slope of the flight");
+    private static final Key<Length> PAST_HEAD = past("past the head", "how far it goes on level behind the top riser");
+
+    private static Key<Length> past(String name, String meaning) {
+        return Key.defaulting(
+                name, Forms.lengthOrNone(Bounds.RAIL_PAST), meaning, "it ends there", units -> Length.ZERO);
+    }
 
     @Override
     public List<Key<?>> keys() {
-        return List.of(SIDES, HEIGHT, GRIP, REACH, WALL_GAP, FULL_LENGTH);
+        return List.of(SIDES, HEIGHT, GRIP, REACH, WALL_GAP, FULL_LENGTH, PAST_FOOT, PAST_HEAD);
     }
 
     @Override
@@ -50,7 +58,13 @@ final class HandrailForm extends GroupForm<Handrail> {
     @Override
     protected Handrail read(Fields in) {
         return new Handrail(
-                in.get(SIDES), in.get(HEIGHT), in.get(GRIP), in.get(REACH), in.get(WALL_GAP), in.get(FULL_LENGTH));
+                in.get(SIDES),
+                in.get(HEIGHT),
+                in.get(GRIP),
+                in.get(REACH),
+                in.get(WALL_GAP),
+                in.get(FULL_LENGTH),
+                new Handrail.Past(in.get(PAST_FOOT), in.get(PAST_HEAD)));
     }
 
     @Override
@@ -61,5 +75,7 @@ final class HandrailForm extends GroupForm<Handrail> {
         out.put(REACH, value.projection());
         out.put(WALL_GAP, value.clearance());
         out.put(FULL_LENGTH, value.fullLength());
+        out.put(PAST_FOOT, value.past().foot());
+        out.put(PAST_HEAD, value.past().head());
     }
 }

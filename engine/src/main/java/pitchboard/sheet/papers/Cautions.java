@@ -2,6 +2,7 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import pitchboard.railing.GuardLayout;
 import pitchboard.site.Site;
 import pitchboard.stair.Stair;
 
@@ -23,11 +24,13 @@ final class Cautions {
     private Cautions() {}
 
     static List<Group> groups(Stair stair) {
-        return List.of(
+        List<Group> groups = new ArrayList<>(List.of(
                 new Group("Who decides", whoDecides()),
                 new Group("What these sheets do not check", notChecked()),
                 new Group("On site", onSite()),
-                new Group("Saw and timber", sawAndTimber(stair)));
+                new Group("Saw and timber", sawAndTimber(stair))));
+        GuardLayout.find(stair).ifPresent(guard -> groups.add(new Group("Guard posts", RailCautions.of(guard))));
+        return groups;
     }
 
     private static List<Caution> whoDecides() {

@@ -49,6 +49,9 @@ public final class Draughtsman {
         drafts.addAll(onePage("stringer", StringerSheet::of));
         drafts.addAll(onePage("ends", EndSheets::inPlace));
         drafts.addAll(onePage("treads", TreadSheet::of));
+        drafts.addAll(RailSheet.of(subject, frame));
+        drafts.addAll(PostSheet.of(subject, frame));
+        drafts.addAll(InfillSheet.of(subject, frame));
         // How many pages the others take only shows when they are laid out, and every sheet says "of" how many it is.
         drafts.addAll(PartsSheet.of(subject, frame));
         drafts.addAll(OrderSheet.of(subject, frame));

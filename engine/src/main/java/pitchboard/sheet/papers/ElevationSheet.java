@@ -72,6 +72,7 @@ final class ElevationSheet {
     private boolean reachesInto(Box figures, View tried) {
         List<Point> points = new ArrayList<>(SidePicture.extent(stair));
         railEnds().ifPresent(points::addAll);
+        points.addAll(RailPicture.extent(stair));
         points.addAll(new OverheadPicture(subject, tried).farEdges());
         return points.stream().map(tried::at).anyMatch(figures::contains);
     }
@@ -94,6 +95,7 @@ final class ElevationSheet {
         new VerdictSummary(subject).draw(pencil, Spot.of(draft.room().left(), bottom + 7));
         new OverheadPicture(subject, view).draw(draft);
         new SidePicture(draft, view, stair).draw();
+        RailPicture.faint(draft, view, stair);
         nosingLine();
         handrail();
         heights();

@@ -57,7 +57,7 @@ final class MarkTable {
     }
 
     private void row(Table table, String name, Marked mark) {
-        table.row(SidePicture.ref(PartId.STRINGER), List.of(name, subject.running(mark.line()), offBy(mark)));
+        table.row(SidePicture.ref(PartId.STRINGER), List.of(name, subject.running(mark.line()), offBy(subject, mark)));
     }
 
     /** Long flights get smaller rows, so that all marks stand on the one sheet. */
@@ -67,7 +67,7 @@ final class MarkTable {
     }
 
     /** How far the tape line is from the exact place, in thousandths of an inch or tenths of a millimetre. */
-    private String offBy(Marked marked) {
+    static String offBy(Subject subject, Marked marked) {
         Length givenUp = marked.givenUp();
         double mm = givenUp.approxMm();
         String number = subject.tape().isInches() ? Decimals.fixed(mm / 25.4, 3) : Decimals.fixed(mm, 1);

@@ -33,12 +33,16 @@ record OrderOfWork(Subject subject) {
 
     List<Stage> stages() {
         return List.of(
-                new Stage("Before the first cut", before()),
-                new Stage("Mark and cut the first stringer", firstStringer()),
-                new Stage("Cut the others", others()),
-                new Stage("Hang them", hang()),
-                new Stage("Close up", close()),
-                new Stage("Hand over", handOver()));
+                        new Stage("Before the first cut", before()),
+                        new Stage("Mark and cut the first stringer", firstStringer()),
+                        new Stage("Cut the others", others()),
+                        new Stage("Hang them", hang()),
+                        new Stage("Close up", close()),
+                        new Stage("Guards and rails", RailTasks.of(subject)),
+                        new Stage("Hand over", handOver()))
+                .stream()
+                .filter(stage -> !stage.tasks().isEmpty())
+                .toList();
     }
 
     private Stair stair() {

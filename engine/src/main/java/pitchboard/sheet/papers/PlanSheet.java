@@ -78,6 +78,7 @@ final class PlanSheet {
         landings();
         treads();
         stringers();
+        RailPlan.draw(draft, view, stair);
         wayUp();
         across();
         along();

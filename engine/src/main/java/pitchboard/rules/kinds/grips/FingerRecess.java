@@ -2,17 +2,20 @@ package pitchboard.rules.kinds.grips;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Proviso;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
+import pitchboard.rules.kinds.rails.Rails;
 import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
 
-/** One measure of the finger recesses that a thick handrail needs; nothing said of the rail tells it. */
+/** One measure of the finger recesses that a thick handrail needs. */
 public record FingerRecess(Part part, Clause clause, Length value, List<Proviso> provisos) implements Bounded {
     private static final String FROM = "recess-from-perimeter";
 
@@ -70,16 +73,38 @@ public record FingerRecess(Part part, Clause clause, Length value, List<Proviso>
     public Verdict judge(Stair stair) {
         String ask = "measure the " + part.subject + ", on both sides of the rail: "
                 + bound().bound().words() + " {}";
-        return judge(stair, provisos, rail -> Verdict.cannotTell(ask, value));
+        return judge(stair, provisos, rail -> Verdict.cannotTell(ask, value), this::judge);
     }
 
-    static Verdict judge(Stair stair, List<Proviso> provisos, Function<Handrail.Grip.Rectangle, Verdict> byRail) {
-        return Grips.judgeRectangle(
+    private Verdict judge(Handrail.Grip.Recessed rail) {
+        Handrail.Grip.Recess recess = rail.recess();
+        Length measured = switch (part) {
+            case START -> recess.start();
+            case DEPTH -> recess.depth();
+            case HEIGHT -> recess.height();
+        };
+        String words = "make the " + part.subject + " " + bound().bound().words() + " {}";
+        return bound().judge(measured, Rails.RAIL, () -> Phrase.of(words, value));
+    }
+
+    /** Judges a rail whose recesses are described, or one that is thick enough to need some. */
+    static Verdict judge(
+            Stair stair,
+            List<Proviso> provisos,
+            Function<Handrail.Grip.Rectangle, Verdict> byPlainRail,
+            Function<Handrail.Grip.Recessed, Verdict> byRecessed) {
+        return Grips.judge(
                 stair,
-                rail -> Proviso.find(provisos, FROM)
-                                .filter(from -> !from.isMetBy(Grips.perimeter(rail)))
-                                .isPresent()
-                        ? Verdict.doesNotApply("the rail is slim enough to need no finger recesses")
-                        : byRail.apply(rail));
+                grip -> grip instanceof Handrail.Grip.Recessed recessed
+                        ? ifThick(provisos, recessed.section(), () -> byRecessed.apply(recessed))
+                        : Grips.judgeRectangle(stair, rail -> ifThick(provisos, rail, () -> byPlainRail.apply(rail))));
+    }
+
+    private static Verdict ifThick(List<Proviso> provisos, Handrail.Grip.Rectangle rail, Supplier<Verdict> judged) {
+        return Proviso.find(provisos, FROM)
+                        .filter(from -> !from.isMetBy(Grips.perimeter(rail)))
+                        .isPresent()
+                ? Verdict.doesNotApply("the rail is slim enough to need no finger recesses")
+                : judged.get();
     }
 }

@@ -34,7 +34,7 @@ public record GripPerimeterAtLeast(Clause clause, Length least) implements Bound
 
     @Override
     public Verdict judge(Stair stair) {
-        return Grips.judgeRectangle(
+        return Grips.judgeSides(
                 stair,
                 rail -> bound().judge(
                                 Grips.perimeter(rail),

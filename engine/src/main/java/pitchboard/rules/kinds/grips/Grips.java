@@ -11,6 +11,9 @@ import pitchboard.stair.Stair;
 
 /** What the rules about the section of a handrail have in common. */
 final class Grips {
+    private static final Verdict NOT_FLAT = Verdict.doesNotApply("the rail is round");
+    private static final Verdict RECESSED = Verdict.doesNotApply("the rail has finger recesses");
+
     private Grips() {}
 
     static Verdict judgeRound(Stair stair, Function<Length, Verdict> byDiameter) {
@@ -26,10 +29,20 @@ final class Grips {
                 stair,
                 grip -> grip instanceof Handrail.Grip.Rectangle rectangle
                         ? byRectangle.apply(rectangle)
-                        : Verdict.doesNotApply("the rail is round"));
+                        : grip instanceof Handrail.Grip.Round ? NOT_FLAT : RECESSED);
     }
 
-    private static Verdict judge(Stair stair, Function<Handrail.Grip, Verdict> byGrip) {
+    /** The sides of any rail that is not round. */
+    static Verdict judgeSides(Stair stair, Function<Handrail.Grip.Rectangle, Verdict> bySides) {
+        return judge(stair, grip -> {
+            if (grip instanceof Handrail.Grip.Recessed recessed) {
+                return bySides.apply(recessed.section());
+            }
+            return grip instanceof Handrail.Grip.Rectangle rectangle ? bySides.apply(rectangle) : NOT_FLAT;
+        });
+    }
+
+    static Verdict judge(Stair stair, Function<Handrail.Grip, Verdict> byGrip) {
         return Rails.judge(
                 stair,
                 rail -> rail.grip()

@@ -1,10 +1,13 @@
 package pitchboard.rules.kinds.grips;
 
+import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
+import pitchboard.rules.kinds.rails.Rails;
 import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
 
@@ -32,6 +35,18 @@ public record RailEdgeRadiusAtLeast(Clause clause, Length least) implements Boun
 
     @Override
     public Verdict judge(Stair stair) {
+        return Grips.judge(
+                stair, grip -> grip instanceof Handrail.Grip.Recessed recessed ? judge(recessed) : ask(stair));
+    }
+
+    private Verdict judge(Handrail.Grip.Recessed rail) {
+        return bound().judge(
+                        rail.edgeRadius(),
+                        Rails.RAIL,
+                        () -> Phrase.of("ease all edges of the handrail to a radius of {}", least));
+    }
+
+    private Verdict ask(Stair stair) {
         return Grips.judgeRectangle(
                 stair,
                 rail -> Verdict.cannotTell(

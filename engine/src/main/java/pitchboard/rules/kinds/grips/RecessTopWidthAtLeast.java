@@ -45,12 +45,10 @@ public record RecessTopWidthAtLeast(Clause clause, Length least, List<Proviso> p
 
     @Override
     public Verdict judge(Stair stair) {
-        return FingerRecess.judge(
-                stair,
-                provisos,
-                rail -> bound().judge(
-                                rail.width(),
-                                Rails.RAIL,
-                                () -> Phrase.of("use a rail at least {} wide at the top", least)));
+        return FingerRecess.judge(stair, provisos, rail -> judge(rail.width()), rail -> judge(rail.topWidth()));
+    }
+
+    private Verdict judge(Length width) {
+        return bound().judge(width, Rails.RAIL, () -> Phrase.of("use a rail at least {} wide at the top", least));
     }
 }

@@ -45,12 +45,10 @@ public record RecessTopWidthAtMost(Clause clause, Length most, List<Proviso> pro
 
     @Override
     public Verdict judge(Stair stair) {
-        return FingerRecess.judge(
-                stair,
-                provisos,
-                rail -> bound().judge(
-                                rail.width(),
-                                Rails.RAIL,
-                                () -> Phrase.of("use a rail at most {} wide at the top", most)));
+        return FingerRecess.judge(stair, provisos, rail -> judge(rail.width()), rail -> judge(rail.topWidth()));
+    }
+
+    private Verdict judge(Length width) {
+        return bound().judge(width, Rails.RAIL, () -> Phrase.of("use a rail at most {} wide at the top", most));
     }
 }

@@ -4,6 +4,7 @@ import pitchboard.brief.Guard;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.railing.GuardLayout;
 import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
@@ -36,13 +37,24 @@ public record GuardHeightAtLeast(Clause clause, Length least) implements Bounded
 
     @Override
     public Verdict judge(Stair stair) {
-        return Guards.judge(
-                stair,
-                Guard::height,
-                Verdict.cannotTell(Fact.GUARD_HEIGHT, "decide how high the guard is above the line of the nosings"),
-                height -> bound().judge(
-                                height,
-                                Guards.GUARD,
-                                () -> Phrase.of("raise the guard by {}", OnTape.noLess(stair, least.minus(height)))));
+        return Guards.findLaidOut(stair, guard -> judge(stair, lowest(guard)))
+                .orElseGet(() -> Guards.judge(
+                        stair,
+                        Guard::height,
+                        Verdict.cannotTell(
+                                Fact.GUARD_HEIGHT, "decide how high the guard is above the line of the nosings"),
+                        height -> judge(stair, height)));
+    }
+
+    /** Its top rail as laid out, over the nosing where it is lowest. */
+    private static Length lowest(GuardLayout guard) {
+        return guard.top().overNosings().stream().reduce(Length::min).orElseThrow();
+    }
+
+    private Verdict judge(Stair stair, Length height) {
+        return bound().judge(
+                        height,
+                        Guards.GUARD,
+                        () -> Phrase.of("raise the guard by {}", OnTape.noLess(stair, least.minus(height))));
     }
 }

@@ -4,6 +4,8 @@ import pitchboard.brief.Guard;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.railing.GuardLayout;
+import pitchboard.railing.Triangle;
 import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Verdict;
@@ -36,6 +38,27 @@ public record GuardTriangleLessThan(Clause clause, Length less) implements Bound
 
     @Override
     public Verdict judge(Stair stair) {
+        return Guards.findLaidOut(stair, this::judge).orElseGet(() -> judgeStated(stair));
+    }
+
+    private Verdict judge(GuardLayout guard) {
+        Triangle triangle = guard.triangle();
+        return bound().judge(triangle.ball(), Guards.GUARD, () -> remedy(triangle));
+    }
+
+    /** Even a rail on the nosings may leave too much; then only closing the triangle helps. */
+    private Phrase remedy(Triangle triangle) {
+        Length touching = triangle.heightFor(less);
+        Length height = OnTape.less(triangle.stair(), touching);
+        return height.isNegative()
+                ? Phrase.of("close the triangle on every step: even a rail on the nosings lets a ball of {} pass", less)
+                : Phrase.of(
+                        "lower the bottom rail to {} above the nosings: a ball of {} passes",
+                        height,
+                        new Triangle(triangle.stair(), height).ball());
+    }
+
+    private Verdict judgeStated(Stair stair) {
         return Guards.judge(
                 stair,
                 Guard::triangle,

@@ -7,6 +7,7 @@ import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
+import pitchboard.railing.GuardLayout;
 import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
@@ -19,6 +20,17 @@ final class Guards {
     static final Place GUARD = Place.named("the guard");
 
     private Guards() {}
+
+    /** Judges what a guard comes to when it is laid out; empty when it is not said what it is built of. */
+    static Optional<Verdict> findLaidOut(Stair stair, Function<GuardLayout, Verdict> byLayout) {
+        if (stair.brief().guard().build().isEmpty() || GuardLayout.sides(stair).isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(GuardLayout.find(stair)
+                .map(byLayout)
+                .orElseGet(() -> Verdict.cannotTell(
+                        Fact.GUARD_HEIGHT, "decide on a height that leaves room between the rails of the guard")));
+    }
 
     /**
      * Judges one measure of the guard.

@@ -1,4 +1,4 @@
-package pitchboard.rules.kinds;
+package pitchboard.railing;
 
 import pitchboard.measure.Length;
 import pitchboard.plane.Point;
