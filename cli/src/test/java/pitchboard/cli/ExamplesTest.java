@@ -44,6 +44,8 @@ final class ExamplesTest {
             sail-store-local       | 12 risers, run 9 in     | -
             twelve-risers-fixed    | 12 risers, run 10 in    | rise-at-most
             winter-hatch           | 3 risers, run 11 in     | -
+            gallery-guard          | 12 risers, run 11 in    | -
+            sail-room-guard        | 14 risers, run 1200/127 in | -
             crane-loft-cannot-be   | no stair                | -
             """)
     void each_passes_and_fails_as_it_is_meant_to(String name, String flight, String failing) throws FileTrouble {

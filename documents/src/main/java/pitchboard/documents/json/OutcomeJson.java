@@ -47,6 +47,9 @@ public final class OutcomeJson {
         return fields.with("failing", Json.truth(designed.hasFailures()))
                 .with("stair", new StairJson(quantities).stair(designed.stair()))
                 .with("stringer", new StairJson(quantities).stringer(designed.stair()))
+                .with("guard", new GuardJson(quantities).guard(designed.stair()))
+                .with("handrail", new GuardJson(quantities).handrail(designed.stair()))
+                .with("falls", new GuardJson(quantities).falls(designed.stair()))
                 .with("pieces", Json.list(designed.parts(), this::piece))
                 .with("findings", new FindingsJson(quantities).of(designed.findings()))
                 .with("worksheet", Json.list(designed.worksheet(), this::section));

@@ -48,7 +48,7 @@ record StairJson(QuantityJson quantities) {
         return Json.object().with("corner", Json.number(mark.step())).with("at", mark(mark.at()));
     }
 
-    private Json mark(Marked mark) {
+    Json mark(Marked mark) {
         return Json.object()
                 .with("line", quantities.of(mark.line()))
                 .with("exact", quantities.of(mark.exact()))

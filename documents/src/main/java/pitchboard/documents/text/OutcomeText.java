@@ -11,6 +11,7 @@ import pitchboard.measure.TapeWriter;
 import pitchboard.parts.Part;
 import pitchboard.parts.StoryPole;
 import pitchboard.parts.StringerLayout;
+import pitchboard.railing.GuardLayout;
 import pitchboard.rules.Finding;
 import pitchboard.rules.FindingText;
 import pitchboard.rules.Verdict;
@@ -120,5 +121,6 @@ public final class OutcomeText {
                 .forEach(mark -> lines.item(
                         "  " + Lines.right(String.valueOf(mark.step()), 3) + "  ",
                         TapeWriter.writeRunning(mark.at().line(), tape, Tape.Style.PLAIN)));
+        GuardLayout.find(stair).ifPresent(guard -> new GuardText(tape, lines).marks(guard));
     }
 }

@@ -18,7 +18,8 @@ public final class Lessons {
                         AcrossLessons.all(),
                         EndLessons.all(),
                         StepLessons.all(),
-                        NosingLessons.all())
+                        NosingLessons.all(),
+                        RailLessons.all())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -99,7 +99,7 @@ record RailWords(Subject subject, GuardLayout guard) {
             words.add("stands across a riser cut");
         }
         if (contact.boltArm().isLessThan(LEAST_ARM)) {
-            words.add("two bolts less than " + subject.size(LEAST_ARM) + " apart");
+            words.add("its two bolts come less than " + subject.size(LEAST_ARM) + " apart");
         }
         return String.join("; ", words);
     }

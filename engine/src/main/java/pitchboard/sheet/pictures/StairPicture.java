@@ -4,10 +4,12 @@ import java.util.List;
 import pitchboard.measure.Length;
 import pitchboard.parts.PartId;
 import pitchboard.plane.Point;
+import pitchboard.railing.GuardLayout;
 import pitchboard.sheet.Pen;
 import pitchboard.sheet.Picture;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.papers.OverheadPicture;
+import pitchboard.sheet.papers.RailPicture;
 import pitchboard.sheet.papers.SidePicture;
 import pitchboard.sheet.papers.Subject;
 import pitchboard.sheet.tiling.Clip;
@@ -48,9 +50,18 @@ final class StairPicture {
         canvas.part(PartId.HEAD_BOARD.mark(), side::headBoard);
         canvas.part(PartId.FOOT_BOARD.mark(), side::footBoard);
         canvas.part("overhead", () -> stair.site().overheads().forEach(this::overhead));
+        GuardLayout.find(stair).ifPresent(this::guard);
         canvas.part("rail", () -> place.railLine().ifPresent(this::line));
         canvas.part("guard", () -> place.guardLine().ifPresent(this::line));
         new StairSizes(subject, place, canvas).draw();
+    }
+
+    /** Piece by piece, where it is said what it is built of. */
+    private void guard(GuardLayout guard) {
+        RailPicture rails = new RailPicture(canvas.draft(), place.view(), guard);
+        canvas.part(PartId.INFILL.mark(), rails::infill);
+        canvas.part(PartId.BOTTOM_RAIL.mark(), rails::rails);
+        canvas.part(PartId.POST.mark(), rails::posts);
     }
 
     private void line(List<Point> ends) {

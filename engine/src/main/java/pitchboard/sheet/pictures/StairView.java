@@ -8,11 +8,13 @@ import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
 import pitchboard.plane.Point;
+import pitchboard.railing.GuardLayout;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.papers.OverheadPicture;
+import pitchboard.sheet.papers.RailPicture;
 import pitchboard.sheet.papers.SidePicture;
 import pitchboard.stair.Stair;
 import pitchboard.stair.StringerShape;
@@ -80,6 +82,7 @@ record StairView(Stair stair, View view, SidePicture.Surroundings around, Box bo
         points.add(stair.nosing(1));
         OverheadPicture.drawnUnderside(stair).ifPresent(points::add);
         lines(stair).forEach(points::addAll);
+        GuardLayout.find(stair).map(RailPicture::extent).ifPresent(points::addAll);
         return points;
     }
 
