@@ -34,7 +34,7 @@ final class PostsForm extends GroupForm<Posts> {
                     + " post; set on: on the tread");
     private static final Key<Optional<Length>> NOTCH = Key.open(
             "notch",
-            Bounds.POST_SECTION,
+            Bounds.BOARD_THICKNESS,
             "how deep a notched post is cut out over the stringer",
             "with notched posts it must be there");
     private static final Key<Optional<Length>> BEHIND = Key.open(

@@ -5,6 +5,7 @@ import java.util.Optional;
 import pitchboard.brief.Brief;
 import pitchboard.brief.FootDetail;
 import pitchboard.brief.Guard;
+import pitchboard.brief.GuardBuild;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
@@ -114,6 +115,12 @@ public final class WantedForm extends GroupForm<Wanted> {
                 .plus(stringers.treadOverhang().times(2));
         if (taken.isMoreThan(wanted.width()) && in.areSound(WIDTH, STRINGERS)) {
             in.refuse(STRINGERS, "stringers that fit side by side under the treads, tread overhangs included");
+        }
+        boolean postsMiss = wanted.guard().build().map(GuardBuild::posts).stream()
+                .flatMap(posts -> posts.behindNosing().map(posts.section().width()::plus).stream())
+                .anyMatch(wanted.treads().width()::isLessThan);
+        if (postsMiss && in.areSound(TREADS, GUARD)) {
+            in.refuse(GUARD, "posts that stand no farther behind the nosing than the tread is wide");
         }
     }
 

@@ -118,8 +118,7 @@ final class RailSheet {
 
     private void words() {
         RailWords words = new RailWords(subject, guard);
-        String text = String.join(
-                "\n\n",
+        List<String> paragraphs = new ArrayList<>(List.of(
                 "**" + guard.posts().size() + " posts** on each open side, at most "
                         + subject.size(guard.places().widest()) + " from middle to middle.",
                 words.heights(),
@@ -128,9 +127,12 @@ final class RailSheet {
                 words.cuts(),
                 "**GP** posts, **GT** top rail, **GB** bottom rail, **GI** infill"
                         + (subject.findPart(PartId.HANDRAIL).isPresent() ? ", **HR** handrail (dashed)" : "")
-                        + ": see the pieces sheet.",
-                GuardLayout.sides(stair).size() > 1 ? "The other side is the same, mirrored." : "",
-                "How guard posts are connected needs a published or engineered detail.");
+                        + ": see the pieces sheet."));
+        if (guard.sides() > 1) {
+            paragraphs.add("The other side is the same, mirrored.");
+        }
+        paragraphs.add("How guard posts are connected needs a published or engineered detail.");
+        String text = String.join("\n\n", paragraphs);
         Spot top = draft.room().topLeft().shifted(0, 3);
         pencil.paragraph(top, WORDS, text, Lettering.NOTE);
     }

@@ -47,12 +47,7 @@ final class GuardSheetsTest {
     private static Subject subject(Stair stair) {
         Rulebook book = Books.all().get(1);
         return new Subject(
-                stair,
-                PartMaker.partsOf(stair),
-                Checker.check(stair, book),
-                Worksheet.of(stair),
-                book,
-                "ABCD-EFGH");
+                stair, PartMaker.partsOf(stair), Checker.check(stair, book), Worksheet.of(stair), book, "ABCD-EFGH");
     }
 
     private static Stream<PartRef> drawnOn(Sheet sheet) {
@@ -109,7 +104,10 @@ final class GuardSheetsTest {
         List<Part> right = PartMaker.partsOf(GuardedStairs.stair("left wall; right open", build -> build));
         assertThat(left).isEqualTo(right);
         List<Part> both = PartMaker.partsOf(GuardedStairs.stair("left open; right open", build -> build));
-        assertThat(both.stream().filter(GuardSheetsTest::isOfGuard).mapToInt(Part::count).sum())
+        assertThat(both.stream()
+                        .filter(GuardSheetsTest::isOfGuard)
+                        .mapToInt(Part::count)
+                        .sum())
                 .isEqualTo(2
                         * left.stream()
                                 .filter(GuardSheetsTest::isOfGuard)
