@@ -32,7 +32,7 @@ final class ForEverybodyTest extends Visit {
         Axe axe = new Axe();
         new Views(page).each(view -> {
             keepPicture(view + " " + screen + " " + theme);
-            if (screen == Screen.PHONE || theme.equals("light")) {
+            if (screen.equals(Screen.PHONE) || theme.equals("light")) {
                 all.assertThat(axe.violations(page)).as(view).isEmpty();
                 all.assertThat(Fit.faults(page)).as(view).isEmpty();
             }
