@@ -1,5 +1,6 @@
 package pitchboard.bench;
 
+import java.io.File;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import pitchboard.web.Server;
 import pitchboard.web.Settings;
@@ -25,6 +27,7 @@ import pitchboard.web.Settings;
 public final class PageRuns {
     private static final int CHANGES = 500;
     private static final int VISITS = 7;
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
     /** Waits for the drawing, and gives the time since the address was opened. */
     private static final String UNTIL_DRAWN = """
@@ -59,7 +62,7 @@ public final class PageRuns {
 
     private PageRuns() {}
 
-    /** Needs {@code chromium} and {@code chromedriver} on the machine. */
+    /** Needs {@code chromium} and {@code chromedriver} where Debian puts them. */
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createTempDirectory("page-runs");
         Settings settings = Settings.of(0, folder.resolve("data"));
@@ -82,7 +85,10 @@ public final class PageRuns {
             String stair = server.address() + "#job/" + job(server.address()) + "/stair";
             driver.get(stair);
             driver.executeAsyncScript(UNTIL_DRAWN);
-            print("changed rise to redrawn stair", numbers(driver.executeAsyncScript("(async () => {" + CHANGE + "}).apply(null, arguments)", CHANGES)));
+            print(
+                    "changed rise to redrawn stair",
+                    numbers(driver.executeAsyncScript(
+                            "(async () => {" + CHANGE + "}).apply(null, arguments)", CHANGES)));
             driver.executeAsyncScript("navigator.serviceWorker.ready.then(arguments[0])");
             server.close();
             List<Double> offline = new ArrayList<>();
@@ -110,9 +116,13 @@ public final class PageRuns {
 
     private static ChromeDriver browser(Path profile) {
         ChromeOptions options = new ChromeOptions();
-        options.addArguments(
-                "--headless=new", "--no-sandbox", "--window-size=390,844", "--user-data-dir=" + profile);
-        ChromeDriver driver = new ChromeDriver(options);
+        options.setBinary("/usr/bin/chromium");
+        options.addArguments("--headless=new", "--no-sandbox", "--window-size=390,844", "--user-data-dir=" + profile);
+        ChromeDriver driver = new ChromeDriver(
+                new ChromeDriverService.Builder()
+                        .usingDriverExecutable(new File("/usr/bin/chromedriver"))
+                        .build(),
+                options);
         driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(5));
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
@@ -121,7 +131,7 @@ public final class PageRuns {
     }
 
     private static String job(String address) throws IOException, InterruptedException {
-        Matcher id = Pattern.compile("\"id\":\"([^\"]+)\"").matcher(new String(get(address + "api/jobs").body()));
+        Matcher id = Pattern.compile("\"id\":\"([^\"]+)\"").matcher(text(address + "api/jobs"));
         if (!id.find()) {
             throw new IllegalStateException("no example is there");
         }
@@ -130,24 +140,30 @@ public final class PageRuns {
 
     /** Every file that the page keeps on a device, as it is sent. */
     private static long bytesOfAll(String address) throws IOException, InterruptedException {
-        String worker = new String(get(address + "page-worker.js").body());
+        String worker = text(address + "page-worker.js");
         Matcher file = Pattern.compile("\"/([^\"]*)\"").matcher(worker.substring(0, worker.indexOf("];")));
         long bytes = 0;
         while (file.find()) {
-            bytes += get(address + file.group(1)).body().length;
+            bytes += sent(address + file.group(1));
         }
         return bytes;
     }
 
-    private static HttpResponse<byte[]> get(String address) throws IOException, InterruptedException {
+    private static String text(String address) throws IOException, InterruptedException {
+        HttpRequest request = HttpRequest.newBuilder(URI.create(address)).build();
+        return CLIENT.send(request, HttpResponse.BodyHandlers.ofString()).body();
+    }
+
+    private static int sent(String address) throws IOException, InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(URI.create(address))
                 .header("Accept-Encoding", "gzip")
                 .build();
-        return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
+        return CLIENT.send(request, HttpResponse.BodyHandlers.ofByteArray()).body().length;
     }
 
     private static List<Double> numbers(Object found) {
-        return ((List<?>) found).stream().map(each -> ((Number) each).doubleValue()).toList();
+        return ((List<?>) found)
+                .stream().map(each -> ((Number) each).doubleValue()).toList();
     }
 
     private static void print(String what, List<Double> spent) {

@@ -16,7 +16,6 @@ record Spread(int count, double median, double high) {
 
     @Override
     public String toString() {
-        return String.format(
-                Locale.ROOT, "median %.1f ms, 99th of 100 %.1f ms (%d times)", median, high, count);
+        return String.format(Locale.ROOT, "median %.1f ms, 99th of 100 %.1f ms (%d times)", median, high, count);
     }
 }
