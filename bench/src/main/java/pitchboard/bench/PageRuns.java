@@ -89,7 +89,7 @@ public final class PageRuns {
                     "changed rise to redrawn stair",
                     numbers(driver.executeAsyncScript(
                             "(async () => {" + CHANGE + "}).apply(null, arguments)", CHANGES)));
-            driver.executeAsyncScript("navigator.serviceWorker.ready.then(arguments[0])");
+            driver.executeAsyncScript("const done = arguments[0]; navigator.serviceWorker.ready.then(() => done())");
             server.close();
             List<Double> offline = new ArrayList<>();
             for (int visit = 0; visit < VISITS; visit++) {
