@@ -117,13 +117,11 @@ final class ElevationSheet {
                 view.at(first.shifted(stair.run().negated(), stair.rise().negated())),
                 view.at(last));
         double slope = stair.pitch().degrees();
-        Spot along = view.at(stair.nosing(Math.max(1, stair.treads() * 4 / 5)));
-        pencil.text(
-                along.toward(slope + 90, 2.2),
-                slope,
-                "pitch " + subject.words(stair.pitch()),
-                Lettering.DIMENSION,
-                Align.RIGHT);
+        TypeLine label = Typesetter.line("pitch " + subject.words(stair.pitch()), Lettering.DIMENSION);
+        Stream<Integer> steps = Stream.of(8, 9, 10, 7, 6, 5, 4, 3, 2).map(tenths -> stair.treads() * tenths / 10);
+        draft.add(draft.firstFree(steps.map(step -> view.at(stair.nosing(Math.max(1, step))))
+                .map(along -> label.at(pencil.of(), along.toward(slope + 90, 2.2), slope, Align.RIGHT))
+                .toList()));
     }
 
     /** The rail over the nosings, where its height is settled. */
@@ -142,7 +140,8 @@ final class ElevationSheet {
         TypeLine label = Typesetter.line(words, Lettering.NOTE);
         double length = stretch.get(0).distanceTo(stretch.get(1));
         if (label.width() < length) {
-            draft.add(draft.firstFree(Stream.of(0.5, 0.3, 0.7)
+            draft.add(draft.firstFree(Stream.of(
+                            0.5, 0.3, 0.7, 0.4, 0.6, 0.8, 0.2, 0.85, 0.75, 0.65, 0.55, 0.45, 0.35, 0.25)
                     .map(share -> stretch.get(0).toward(slope, share * length).toward(slope + 90, 1.6))
                     .map(spot -> label.at(pencil.of(), spot, slope, Align.CENTRE))
                     .toList()));

@@ -163,7 +163,7 @@ final class InfillSheet {
         }
         Spacing spacing = spacing(filling);
         table.heading(bay + spacing.count() + (isBalusters() ? " balusters" : " boards") + ", gap "
-                + gap(spacing)
+                + subject.near(spacing.gap())
                 + length(filling));
         List<Marked> marks = marks(filling);
         for (int piece = 1; piece <= marks.size(); piece++) {
@@ -178,12 +178,6 @@ final class InfillSheet {
                             subject.running(level),
                             ""));
         }
-    }
-
-    /** With a sign in front when the exact gap lies between two lines of the tape. */
-    private String gap(Spacing spacing) {
-        boolean exact = spacing.gap().rounded(subject.tape().graduation()).equals(spacing.gap());
-        return (exact ? "" : "≈ ") + subject.size(spacing.gap());
     }
 
     private String length(Filling filling) {

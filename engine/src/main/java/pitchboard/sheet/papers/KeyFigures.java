@@ -2,8 +2,6 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
-import pitchboard.measure.Length;
-import pitchboard.measure.Tape;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Pencil;
 import pitchboard.sheet.type.Align;
@@ -41,23 +39,16 @@ final class KeyFigures {
         Stair stair = subject.stair();
         Flight flight = stair.flight();
         StringerShape shape = new StringerShape(stair);
-        Tape tape = subject.tape();
         List<Entry> entries = new ArrayList<>();
         entries.add(new Entry("total rise", subject.size(flight.totalRise())));
-        entries.add(new Entry("risers", flight.risers() + " at " + near(stair.rise(), tape)));
-        entries.add(new Entry("treads", stair.treads() + " with a run of " + near(stair.run(), tape)));
+        entries.add(new Entry("risers", flight.risers() + " at " + subject.near(stair.rise())));
+        entries.add(new Entry("treads", stair.treads() + " with a run of " + subject.near(stair.run())));
         entries.add(new Entry("total run", subject.size(flight.totalRun())));
         entries.add(new Entry("pitch", subject.words(stair.pitch())));
-        entries.add(new Entry("first cut on the stringer", near(stair.firstCut(), tape)));
-        entries.add(new Entry("throat left in the stringer", near(shape.throat(), tape)));
+        entries.add(new Entry("first cut on the stringer", subject.near(stair.firstCut())));
+        entries.add(new Entry("throat left in the stringer", subject.near(shape.throat())));
         entries.add(new Entry(
                 "board for a stringer, at least", subject.size(subject.layout().boardNeeded())));
         return entries;
-    }
-
-    /** A size on the tape; with a sign in front when the exact size lies between two lines. */
-    private String near(Length length, Tape tape) {
-        boolean exact = length.rounded(tape.graduation()).equals(length);
-        return (exact ? "" : "≈ ") + subject.size(length);
     }
 }

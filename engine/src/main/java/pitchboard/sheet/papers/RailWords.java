@@ -72,10 +72,10 @@ record RailWords(Subject subject, GuardLayout guard) {
 
     String openings() {
         String gap = guard.opening()
-                .map(opening -> "**Widest opening** " + subject.words(opening) + ". ")
+                .map(opening -> "**Widest opening** " + subject.near(opening) + ". ")
                 .orElse("");
         return gap + "**Triangle** of tread, riser and bottom rail: a ball of "
-                + subject.words(guard.triangle().ball().rounded(subject.tape().graduation())) + " at most.";
+                + subject.near(guard.triangle().ball()) + " at most.";
     }
 
     String cuts() {

@@ -52,6 +52,12 @@ public record Subject(
         return TapeWriter.write(length, tape(), Tape.Style.PRINTED);
     }
 
+    /** A size on the tape; with a sign in front when the exact size lies between two lines. */
+    String near(Length length) {
+        boolean exact = length.rounded(tape().graduation()).equals(length);
+        return (exact ? "" : "≈ ") + size(length);
+    }
+
     /** A position along a board in the words of the crew's tape. */
     public String running(Length length) {
         return TapeWriter.writeRunning(length, tape(), Tape.Style.PRINTED);
