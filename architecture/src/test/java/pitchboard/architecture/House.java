@@ -34,11 +34,14 @@ record House(String root, List<Row> rows) {
             engine    | sheet.tiling | sheet, sheet.type, sheet.drafting, sheet.frame
             engine    | sheet.inspection | sheet, sheet.type
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
-            engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
-            engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
-            engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
+            engine    | sheet.subject | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.table
+            engine    | sheet.rails  | measure, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.work   | measure, plane, site, brief, stair, railing, parts, sheet.drafting, sheet.frame, sheet.table, sheet.type, sheet.subject, sheet.rails
+            engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work
+            engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
+            engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures
             engine    | intake..    | measure, source, site, brief, rules
-            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.papers, sheet.pictures, intake..
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.subject, sheet.papers, sheet.pictures, intake..
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

@@ -8,6 +8,12 @@ import pitchboard.sheet.Sheet;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.frame.TitleBlock;
+import pitchboard.sheet.rails.InfillSheet;
+import pitchboard.sheet.rails.PostSheet;
+import pitchboard.sheet.rails.RailSheet;
+import pitchboard.sheet.subject.Subject;
+import pitchboard.sheet.work.CautionSheet;
+import pitchboard.sheet.work.OrderSheet;
 
 /** Draws the set, in the order a crew turns the pages. */
 public final class Draughtsman {

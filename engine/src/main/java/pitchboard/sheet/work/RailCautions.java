@@ -1,11 +1,12 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.work;
 
 import java.util.ArrayList;
 import java.util.List;
 import pitchboard.brief.Posts;
 import pitchboard.railing.GuardLayout;
 import pitchboard.railing.Post;
-import pitchboard.sheet.papers.Cautions.Caution;
+import pitchboard.sheet.rails.RailWords;
+import pitchboard.sheet.work.Cautions.Caution;
 
 /** What can go wrong with the posts of a guard. */
 final class RailCautions {

@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.subject;
 
 import java.util.List;
 import pitchboard.measure.Decimals;
@@ -14,7 +14,7 @@ import pitchboard.sheet.table.Table;
 import pitchboard.sheet.type.Lettering;
 
 /** The running marks of a stringer, and the heights on the pole, each rounded once from its own exact place. */
-final class MarkTable {
+public final class MarkTable {
     private static final int HEAD_AND_BOTTOM_EDGE_ROWS = 4;
     private static final double MOST_CAPITALS = 3;
     private static final double LEAST_CAPITALS = 1.5;
@@ -23,12 +23,12 @@ final class MarkTable {
     private final Subject subject;
     private final StringerLayout layout;
 
-    MarkTable(Subject subject) {
+    public MarkTable(Subject subject) {
         this.subject = subject;
         this.layout = subject.layout();
     }
 
-    void marks(Draft draft, Box room) {
+    public void marks(Draft draft, Box room) {
         Table table = Table.of(
                         Column.checkBox("mark", 34),
                         Column.right("from datum", 34).bold(),
@@ -42,7 +42,7 @@ final class MarkTable {
         table.draw(draft, room, 0);
     }
 
-    void pole(Draft draft, Box room) {
+    public void pole(Draft draft, Box room) {
         List<Marked> heights = StoryPole.of(subject.stair()).heights();
         Table table = Table.of(
                         Column.checkBox("tread top", 28),
@@ -67,7 +67,7 @@ final class MarkTable {
     }
 
     /** How far the tape line is from the exact place, in thousandths of an inch or tenths of a millimetre. */
-    static String offBy(Subject subject, Marked marked) {
+    public static String offBy(Subject subject, Marked marked) {
         Length givenUp = marked.givenUp();
         double mm = givenUp.approxMm();
         String number = subject.tape().isInches() ? Decimals.fixed(mm / 25.4, 3) : Decimals.fixed(mm, 1);

@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.rails;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,13 +12,14 @@ import pitchboard.railing.HandrailRun;
 import pitchboard.railing.Post;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Rulebook;
+import pitchboard.sheet.subject.Subject;
 
 /** What the sheets say about a guard in words. */
-record RailWords(Subject subject, GuardLayout guard) {
+public record RailWords(Subject subject, GuardLayout guard) {
     /** Two bolts this far apart, plumb, hold a post by the figures named beside it. */
-    static final Length LEAST_ARM = Length.inches(4, 7, 8);
+    public static final Length LEAST_ARM = Length.inches(4, 7, 8);
 
-    String falls() {
+    public String falls() {
         Falls falls = new Falls(subject.stair());
         List<Falls.Drop> drops = falls.drops();
         Length most = drops.stream().map(Falls.Drop::height).reduce(Length::max).orElseThrow();
@@ -47,7 +48,7 @@ record RailWords(Subject subject, GuardLayout guard) {
                 .findFirst();
     }
 
-    String heights() {
+    public String heights() {
         String words = "**Top of the guard** " + subject.size(guard.height()) + " plumb over every nosing. ";
         return HandrailRun.find(subject.stair())
                 .map(run -> words + "**Handrail** " + subject.size(run.height()) + ", " + subject.size(run.length())
@@ -70,7 +71,7 @@ record RailWords(Subject subject, GuardLayout guard) {
         return "One rail serves as both from " + subject.size(least) + " to " + subject.size(railMost.get()) + ".";
     }
 
-    String openings() {
+    public String openings() {
         String gap = guard.opening()
                 .map(opening -> "**Widest opening** " + subject.near(opening) + ". ")
                 .orElse("");
@@ -78,7 +79,7 @@ record RailWords(Subject subject, GuardLayout guard) {
                 + subject.near(guard.triangle().ball()) + " at most.";
     }
 
-    String cuts() {
+    public String cuts() {
         String degrees = Decimals.fixed(guard.stair().pitch().degrees(), 1) + "°";
         return "**Cuts** posts plumb, their feet square; tops "
                 + (guard.topRailRunsOver() ? degrees + " from square, under the rail" : "square")
@@ -86,7 +87,7 @@ record RailWords(Subject subject, GuardLayout guard) {
     }
 
     /** What stands against a post where it stands, in words; empty when nothing does. */
-    String against(Post post) {
+    public String against(Post post) {
         return guard.findContact(post).map(this::against).orElse("");
     }
 

@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.subject;
 
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +39,7 @@ public record Subject(
         return StringerLayout.of(stair);
     }
 
-    SideView side() {
+    public SideView side() {
         return new SideView(stair);
     }
 
@@ -53,7 +53,7 @@ public record Subject(
     }
 
     /** A size on the tape; with a sign in front when the exact size lies between two lines. */
-    String near(Length length) {
+    public String near(Length length) {
         boolean exact = length.rounded(tape().graduation()).equals(length);
         return (exact ? "" : "≈ ") + size(length);
     }
@@ -63,16 +63,16 @@ public record Subject(
         return TapeWriter.writeRunning(length, tape(), Tape.Style.PRINTED);
     }
 
-    String words(Quantity quantity) {
+    public String words(Quantity quantity) {
         return TrueText.write(quantity, tape(), Tape.Style.PRINTED);
     }
 
-    String words(Phrase phrase) {
+    public String words(Phrase phrase) {
         return phrase.write(tape(), Tape.Style.PRINTED);
     }
 
     /** The piece with this mark; empty when the stair has none. */
-    Optional<Part> findPart(PartId id) {
+    public Optional<Part> findPart(PartId id) {
         return parts.stream().filter(part -> part.id().equals(id)).findFirst();
     }
 }

@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.subject;
 
 import java.util.List;
 import java.util.function.Function;
@@ -24,13 +24,13 @@ import pitchboard.sheet.type.Lettering;
  * @param length of the piece that is marked
  * @param width of every piece along it
  */
-record RunningStrip(Subject subject, PartId id, Length length, Length width, List<Marked> marks) {
+public record RunningStrip(Subject subject, PartId id, Length length, Length width, List<Marked> marks) {
     private static final double LABELS = 20;
     private static final double TALLEST = 22;
-    static final double HEIGHT = LABELS + TALLEST + 8;
+    public static final double HEIGHT = LABELS + TALLEST + 8;
 
     /** Draws it at the top of the room, as large as it fits; returns the scale. */
-    Scale draw(Draft draft, Box room) {
+    public Scale draw(Draft draft, Box room) {
         Box box = new Box(room.left() + 6, room.top() + LABELS, room.width() - 12, TALLEST);
         View view = View.fitting(box, List.of(Point.of(Length.ZERO, Length.ZERO), corner()), Scale.of(subject.tape()));
         Pencil pencil = draft.pencil(SidePicture.ref(id));

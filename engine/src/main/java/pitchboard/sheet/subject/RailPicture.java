@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.subject;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -41,12 +41,12 @@ public final class RailPicture {
     }
 
     /** The same; nothing where no guard is laid out. */
-    static List<Point> extent(Stair stair) {
+    public static List<Point> extent(Stair stair) {
         return GuardLayout.find(stair).map(RailPicture::extent).orElse(List.of());
     }
 
     /** Posts and rails in thin lines, on a sheet about something else; not at all where they would leave it. */
-    static void faint(Draft draft, View view, Stair stair) {
+    public static void faint(Draft draft, View view, Stair stair) {
         GuardLayout.find(stair)
                 .filter(guard -> extent(guard).stream().map(view::at).allMatch(draft.room()::contains))
                 .ifPresent(guard -> new RailPicture(draft, view, guard).faint());
@@ -91,7 +91,7 @@ public final class RailPicture {
     }
 
     /** What the handrail covers; nothing where none is settled. */
-    static List<Point> handrailExtent(GuardLayout guard) {
+    public static List<Point> handrailExtent(GuardLayout guard) {
         return HandrailRun.find(guard.stair()).map(HandrailRun::line).orElse(List.of());
     }
 

@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.work;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +10,8 @@ import pitchboard.measure.Marked;
 import pitchboard.parts.PartId;
 import pitchboard.railing.GuardLayout;
 import pitchboard.railing.Post;
-import pitchboard.sheet.papers.OrderOfWork.Task;
+import pitchboard.sheet.subject.Subject;
+import pitchboard.sheet.work.OrderOfWork.Task;
 import pitchboard.stair.Stair;
 
 /** The steps of putting up a guard that is laid out, with their check sizes. The order is common practice, no source. */

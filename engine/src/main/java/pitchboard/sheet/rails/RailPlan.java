@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.rails;
 
 import java.util.List;
 import pitchboard.brief.Posts;
@@ -11,12 +11,13 @@ import pitchboard.sheet.Fill;
 import pitchboard.sheet.Pen;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.drafting.View;
+import pitchboard.sheet.subject.SidePicture;
 import pitchboard.site.Side;
 import pitchboard.stair.Stair;
 
 /** Draws posts and top rail of a guard from above; y counts from the right-hand end of the treads. */
-record RailPlan(Draft draft, View view, GuardLayout guard) {
-    static void draw(Draft draft, View view, Stair stair) {
+public record RailPlan(Draft draft, View view, GuardLayout guard) {
+    public static void draw(Draft draft, View view, Stair stair) {
         GuardLayout.find(stair).ifPresent(guard -> new RailPlan(draft, view, guard).draw());
     }
 

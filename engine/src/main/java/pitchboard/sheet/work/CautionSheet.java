@@ -1,17 +1,18 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.work;
 
 import java.util.List;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
 import pitchboard.sheet.type.Lettering;
 
 /** What can hurt, and who decides. */
-final class CautionSheet {
+public final class CautionSheet {
     private CautionSheet() {}
 
-    static List<Draft> of(Subject subject, Frame frame) {
+    public static List<Draft> of(Subject subject, Frame frame) {
         Table table = Table.of(
                         Column.rest(""), Column.left("where it comes from", 76).small())
                 .lettered(Lettering.ofCapitals(2.6));
@@ -19,6 +20,6 @@ final class CautionSheet {
             table.heading(group.name());
             group.cautions().forEach(caution -> table.row(caution.words(), caution.source()));
         }
-        return table.over(page -> frame.draft(PartsSheet.pageId("cautions", page), "Cautions"));
+        return table.over(page -> frame.draft("cautions", page, "Cautions"));
     }
 }

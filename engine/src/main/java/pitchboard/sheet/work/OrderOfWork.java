@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.work;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +10,7 @@ import pitchboard.parts.PartId;
 import pitchboard.parts.RunningMark;
 import pitchboard.parts.Squareness;
 import pitchboard.parts.StringerSpacing;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.site.Certainty;
 import pitchboard.site.Rise;
 import pitchboard.stair.Stair;

@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.rails;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,13 +15,17 @@ import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.MarkTable;
+import pitchboard.sheet.subject.RunningStrip;
+import pitchboard.sheet.subject.SidePicture;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.stair.Stair;
 
 /** Every post of the guard: where its mark is on the straight edge, how long it is, what holds it. */
-final class PostSheet {
+public final class PostSheet {
     private static final double HOW_TO = 34;
 
     private final Subject subject;
@@ -37,7 +41,7 @@ final class PostSheet {
     }
 
     /** Empty when no guard is laid out. */
-    static List<Draft> of(Subject subject, Frame frame) {
+    public static List<Draft> of(Subject subject, Frame frame) {
         return GuardLayout.find(subject.stair())
                 .map(guard -> new PostSheet(subject, guard, frame).pages())
                 .orElse(List.of());
@@ -48,7 +52,7 @@ final class PostSheet {
         List<Draft> pages = new ArrayList<>();
         int next = 0;
         while (next < table.rowCount()) {
-            Draft page = frame.draft(PartsSheet.pageId("posts", pages.size() + 1), "Posts of the guard");
+            Draft page = frame.draft("posts", pages.size() + 1, "Posts of the guard");
             Box room = page.room();
             if (pages.isEmpty()) {
                 Scale scale = strip().draw(page, room);

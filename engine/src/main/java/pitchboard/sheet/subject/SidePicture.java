@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.subject;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +30,7 @@ public final class SidePicture {
     private final Surroundings around;
     private final SideView side;
 
-    SidePicture(Draft draft, View view, Stair stair) {
+    public SidePicture(Draft draft, View view, Stair stair) {
         this(draft, view, stair, Surroundings.ON_PAPER);
     }
 
@@ -61,12 +61,12 @@ public final class SidePicture {
         }
     }
 
-    static PartRef ref(PartId id) {
+    public static PartRef ref(PartId id) {
         return PartRef.of(id.mark());
     }
 
     /** What the picture covers, for fitting a view; overheads not included. */
-    static List<Point> extent(Stair stair) {
+    public static List<Point> extent(Stair stair) {
         return extent(stair, Surroundings.ON_PAPER);
     }
 
@@ -85,7 +85,7 @@ public final class SidePicture {
         return draft.pencil(ref(id));
     }
 
-    void draw() {
+    public void draw() {
         ground();
         header();
         floor();

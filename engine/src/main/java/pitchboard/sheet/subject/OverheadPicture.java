@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.subject;
 
 import java.util.List;
 import java.util.Optional;
@@ -40,13 +40,13 @@ public record OverheadPicture(Subject subject, View view) {
     }
 
     /** The edges away from the head of all that is drawn. */
-    List<Point> farEdges() {
+    public List<Point> farEdges() {
         return drawnUnderside(stair()).isEmpty()
                 ? List.of()
                 : stair().site().overheads().stream().map(this::farEdge).toList();
     }
 
-    void draw(Draft draft) {
+    public void draw(Draft draft) {
         stair().headroom().ifPresent(tightest -> {
             if (drawnUnderside(stair()).isPresent()) {
                 stair().site().overheads().forEach(overhead -> draw(draft, overhead));

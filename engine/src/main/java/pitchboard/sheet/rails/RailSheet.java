@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.rails;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,11 +17,14 @@ import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.Station;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.RailPicture;
+import pitchboard.sheet.subject.SidePicture;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.stair.Stair;
 
 /** The guard from the side: its posts, rails and infill on the stair, and its height over the nosings. */
-final class RailSheet {
+public final class RailSheet {
     private static final double WORDS = 70;
     private static final double DIMENSIONS = 22;
 
@@ -47,7 +50,7 @@ final class RailSheet {
     }
 
     /** Empty when no guard is laid out. */
-    static List<Draft> of(Subject subject, Frame frame) {
+    public static List<Draft> of(Subject subject, Frame frame) {
         return GuardLayout.find(subject.stair())
                 .map(guard -> {
                     RailSheet sheet = new RailSheet(subject, guard, frame);

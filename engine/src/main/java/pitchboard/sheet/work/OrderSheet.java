@@ -1,17 +1,18 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.work;
 
 import java.util.List;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
 import pitchboard.sheet.type.Lettering;
 
 /** What to do in which order, and what to measure before going on. */
-final class OrderSheet {
+public final class OrderSheet {
     private OrderSheet() {}
 
-    static List<Draft> of(Subject subject, Frame frame) {
+    public static List<Draft> of(Subject subject, Frame frame) {
         Table table = Table.of(
                         Column.checkBox("", 14),
                         Column.rest("do"),
@@ -25,6 +26,6 @@ final class OrderSheet {
                 number++;
             }
         }
-        return table.over(page -> frame.draft(PartsSheet.pageId("order", page), "Order of work"));
+        return table.over(page -> frame.draft("order", page, "Order of work"));
     }
 }

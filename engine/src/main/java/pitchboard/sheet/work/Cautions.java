@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.work;
 
 import java.util.ArrayList;
 import java.util.List;

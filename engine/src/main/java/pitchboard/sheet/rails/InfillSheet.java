@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.rails;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,13 +15,17 @@ import pitchboard.sheet.Box;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.MarkTable;
+import pitchboard.sheet.subject.RunningStrip;
+import pitchboard.sheet.subject.SidePicture;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.stair.Stair;
 
 /** The infill of the guard: how many in every bay, and the running marks of their near edges from one datum a bay. */
-final class InfillSheet {
+public final class InfillSheet {
     private static final double HOW_TO = 30;
 
     private final Subject subject;
@@ -37,7 +41,7 @@ final class InfillSheet {
     }
 
     /** Empty when no guard is laid out, or it has no bay. */
-    static List<Draft> of(Subject subject, Frame frame) {
+    public static List<Draft> of(Subject subject, Frame frame) {
         return GuardLayout.find(subject.stair())
                 .filter(guard -> !guard.bays().isEmpty())
                 .map(guard -> new InfillSheet(subject, guard, frame).pages())
@@ -49,7 +53,7 @@ final class InfillSheet {
         List<Draft> pages = new ArrayList<>();
         int next = 0;
         while (next < table.rowCount()) {
-            Draft page = frame.draft(PartsSheet.pageId("infill", pages.size() + 1), "Infill of the guard");
+            Draft page = frame.draft("infill", pages.size() + 1, "Infill of the guard");
             Box room = page.room();
             if (pages.isEmpty()) {
                 double taken = strip(page);
