@@ -97,6 +97,7 @@ final class JobTextTest {
                                 Optional.empty(),
                                 Optional.empty(),
                                 Optional.empty(),
+                                Optional.empty(),
                                 Handrail.Past.NONE),
                         new Guard(
                                 true,
