@@ -63,7 +63,7 @@ public final class RailSheet {
     private List<Point> extent() {
         List<Point> points = new ArrayList<>(SidePicture.extent(stair));
         points.addAll(RailPicture.extent(guard));
-        points.addAll(RailPicture.handrailExtent(guard));
+        points.addAll(RailPicture.handrailExtent(stair));
         return points;
     }
 

@@ -91,8 +91,8 @@ public final class RailPicture {
     }
 
     /** What the handrail covers; nothing where none is settled. */
-    public static List<Point> handrailExtent(GuardLayout guard) {
-        return HandrailRun.find(guard.stair()).map(HandrailRun::line).orElse(List.of());
+    public static List<Point> handrailExtent(Stair stair) {
+        return HandrailRun.find(stair).map(HandrailRun::line).orElse(List.of());
     }
 
     private void outlines(PartId id, Pen pen, List<Outline> outlines) {

@@ -2,12 +2,12 @@ package pitchboard.sheet.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import pitchboard.brief.Posts;
 import pitchboard.measure.Graduation;
 import pitchboard.measure.Length;
 import pitchboard.measure.Marked;
 import pitchboard.parts.PartId;
+import pitchboard.railing.Brackets;
 import pitchboard.railing.GuardLayout;
 import pitchboard.railing.Post;
 import pitchboard.sheet.subject.Subject;
@@ -16,11 +16,12 @@ import pitchboard.stair.Stair;
 
 /** The steps of putting up a guard that is laid out, with their check sizes. The order is common practice, no source. */
 record RailTasks(Subject subject, GuardLayout guard) {
-    /** None when no guard is laid out. */
+    /** None when neither a guard is laid out nor a handrail settled. */
     static List<Task> of(Subject subject) {
-        return GuardLayout.find(subject.stair())
-                .map(guard -> new RailTasks(subject, guard).tasks())
-                .orElse(List.of());
+        List<Task> tasks = new ArrayList<>();
+        GuardLayout.find(subject.stair()).ifPresent(guard -> tasks.addAll(new RailTasks(subject, guard).tasks()));
+        subject.findPart(PartId.HANDRAIL).ifPresent(part -> tasks.addAll(handrail(subject)));
+        return tasks;
     }
 
     private Stair stair() {
@@ -41,7 +42,6 @@ record RailTasks(Subject subject, GuardLayout guard) {
                 "Mark the rails on the posts parallel to the straight edge. Cut and fix the bottom rail, then the top rail.",
                 subject.size(guard.height()) + " plumb over every nosing, all alike"));
         tasks.add(infill());
-        handrail().ifPresent(tasks::add);
         return tasks;
     }
 
@@ -85,10 +85,20 @@ record RailTasks(Subject subject, GuardLayout guard) {
         return new Task("Mark and fix every " + what + " from the marks of its bay, each from the one datum.", gap);
     }
 
-    private Optional<Task> handrail() {
-        return subject.findPart(PartId.HANDRAIL)
-                .map(part -> new Task(
-                        "Fix the handrail, its ends returned to wall or post.",
-                        subject.size(stair().brief().handrail().height().orElseThrow()) + " plumb over the nosings"));
+    private static List<Task> handrail(Subject subject) {
+        Stair stair = subject.stair();
+        List<Task> tasks = new ArrayList<>();
+        Brackets.find(stair)
+                .ifPresent(brackets -> tasks.add(new Task(
+                        "Snap the line of the handrail on the wall. Fix "
+                                + brackets.places().size()
+                                + " brackets on it, every one into solid framing or blocking.",
+                        "at most "
+                                + subject.size(brackets.apart()
+                                        .roundedUp(subject.tape().graduation())) + " from middle to middle")));
+        tasks.add(new Task(
+                "Fix the handrail, its ends returned to wall or post.",
+                subject.size(stair.brief().handrail().height().orElseThrow()) + " plumb over the nosings"));
+        return tasks;
     }
 }
