@@ -15,6 +15,9 @@ record House(String root, List<Row> rows) {
     static final House PITCHBOARD = of("pitchboard", """
             engine    | measure     | nothing
             engine    | source      | measure
+            engine    | strength    | measure, source
+            engine    | strength.timber | measure, source, strength
+            engine    | strength.eurocode | measure, source, strength
             engine    | plane       | measure
             engine    | site        | measure
             engine    | brief       | measure, site
