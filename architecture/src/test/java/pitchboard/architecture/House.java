@@ -40,7 +40,7 @@ record House(String root, List<Row> rows) {
             engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
-            engine    | intake..    | measure, source, site, brief, rules
+            engine    | intake..    | measure, source, site, brief, rules, strength.timber, strength.eurocode
             engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.papers, sheet.pictures, intake..
             documents | documents.. | engine
             store     | store..     | engine
