@@ -30,6 +30,7 @@ record House(String root, List<Row> rows) {
             engine    | rules.books.pacific | measure, source, rules, rules.kinds..
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair, railing
+            engine    | carry       | measure, source, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
             engine    | sheet.drafting | measure, plane, sheet, sheet.type
@@ -41,7 +42,7 @@ record House(String root, List<Row> rows) {
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
             engine    | intake..    | measure, source, site, brief, rules, strength.timber, strength.eurocode
-            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.papers, sheet.pictures, intake..
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.papers, sheet.pictures, intake..
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

@@ -63,11 +63,16 @@ public record Reckoned(double value, Unit unit) implements Quantity, Comparable<
         return new Reckoned(ofOne * 100, Unit.PERCENT);
     }
 
-    /** Four digits that count, and never fewer than the whole number. */
+    /** Four digits that count, and never fewer than the whole number; a share of nearly all hides nothing. */
     String write(Tape.Style style) {
-        String number = unit == Unit.PERCENT ? Decimals.fixed(value, 0) : Decimals.trimmed(value, places());
+        String number = unit == Unit.PERCENT ? percent() : Decimals.trimmed(value, places());
         String shown = style == Tape.Style.PRINTED ? number.replace('-', '\u2212') : number;
         return unit == Unit.FACTOR ? shown : shown + " " + unit.sign(style);
+    }
+
+    private String percent() {
+        boolean nearlyAll = Math.abs(value - 100) < 1;
+        return nearlyAll ? Decimals.trimmed(value, 2) : Decimals.fixed(value, 0);
     }
 
     private int places() {

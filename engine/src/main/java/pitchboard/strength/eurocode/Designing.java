@@ -145,4 +145,26 @@ public record Designing(StrengthClass timber, Service service, Service.Duration 
                 0.78 * breadth * breadth * timber.lowModulus().nPerMm2() / (section.depthMm() * effective.approxMm());
         return Math.sqrt(timber.bending().nPerMm2() / critical);
     }
+
+    /**
+     * Against buckling, {@code kc} (6.3.2): {@code 1 / (k + sqrt(k² − r²))}, {@code k = 0.5·(1 + 0.2·(r − 0.3) + r²)}.
+     *
+     * @param depth of the section in the direction it would buckle
+     * @param free length that can buckle
+     */
+    public Factor buckling(Length depth, Length free) {
+        double slender = free.approxMm()
+                * Math.sqrt(12)
+                / depth.approxMm()
+                / Math.PI
+                * Math.sqrt(timber.compression().over(timber.lowModulus()));
+        double k = 0.5 * (1 + 0.2 * (slender - 0.3) + slender * slender);
+        double value = slender <= 0.3 ? 1 : 1 / (k + Math.sqrt(k * k - slender * slender));
+        return new Factor(
+                "kc",
+                "buckling",
+                value,
+                "relative slenderness " + Decimals.fixed(slender, 2),
+                Eurocode.TIMBER.memory("6.3.2"));
+    }
 }
