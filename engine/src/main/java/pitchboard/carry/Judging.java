@@ -50,7 +50,7 @@ record Judging<C>(
     private MemberFinding known(Name name, Utilisation found, Optional<Double> withBest) {
         Phrase words = Phrase.of(name.plain(), Reckoned.share(found.ratio()));
         Phrase all = withBest.filter(ratio -> !found.isEnough())
-                .map(ratio -> words.and("; ", Phrase.of("of " + bestWood + ", {}", Reckoned.share(ratio))))
+                .map(ratio -> words.and("; ", Phrase.of("were it " + bestWood + ", {}", Reckoned.share(ratio))))
                 .orElse(words);
         return finding(name, verdict(found, withBest), all, Optional.of(found));
     }

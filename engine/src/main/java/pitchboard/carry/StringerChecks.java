@@ -134,7 +134,7 @@ final class StringerChecks {
         LineLoad live = basis.loads().live().load().across(it.takes());
         double mm = sag(live);
         Figure figure = MemberChecks.figure(
-                "δ",
+                "y",
                 "how far people make it sag, plumb",
                 "5·wQ·L⁴ ÷ (384·E·I·cos a)",
                 Units.near(mm),
@@ -165,7 +165,7 @@ final class StringerChecks {
         Figure figure = MemberChecks.figure(
                 inTheEnd ? "w,fin" : "w,inst",
                 inTheEnd ? "how far it sags in the end, plumb" : "how far it sags at once, plumb",
-                inTheEnd ? "wG·(1 + kdef) + wQ·(1 + ψ2·kdef)" : "wG + wQ",
+                inTheEnd ? "wG·(1 + kdef) + wQ·(1 + psi2·kdef)" : "wG + wQ",
                 Units.near(inTheEnd ? last : now),
                 new Figure.Input("wG", Units.near(dead)),
                 new Figure.Input("wQ", Units.near(live)),

@@ -96,7 +96,7 @@ final class TreadChecks {
         double mm = beam.deflectionMm(force, wood.modulus().value(), it.lies());
         Limits.Sag limit = sag();
         Figure figure = MemberChecks.figure(
-                "δ",
+                "y",
                 "how far the load makes it sag",
                 "P·s³ ÷ (48·E·I)",
                 Units.near(mm),

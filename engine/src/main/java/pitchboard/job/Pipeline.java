@@ -80,6 +80,7 @@ public final class Pipeline {
                 designed.parts(),
                 designed.findings(),
                 designed.worksheet(),
+                designed.carried(),
                 designed.job().rulebook(),
                 designed.job().fingerprint().text());
     }

@@ -44,12 +44,12 @@ public record MemberChecks(Units units) {
         return new Stress(1.5 * force.newtons() / section.areaMm2());
     }
 
-    /** {@code fc⊥ = R / (b·l)}. */
+    /** {@code fc,perp = R / (b·l)}. */
     public Utilisation bearing(
             String governing, Figure reaction, Force value, Length breadth, Length length, Resistance may) {
         Stress stress = new Stress(value.newtons() / (breadth.approxMm() * length.approxMm()));
         Figure demand = figure(
-                "fc⊥",
+                "fc,perp",
                 "pressure where it stands",
                 "R ÷ (b·l)",
                 units.show(stress),

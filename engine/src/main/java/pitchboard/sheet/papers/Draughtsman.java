@@ -8,6 +8,7 @@ import pitchboard.sheet.Sheet;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.frame.TitleBlock;
+import pitchboard.sheet.strength.StrengthSheets;
 
 /** Draws the set, in the order a crew turns the pages. */
 public final class Draughtsman {
@@ -58,6 +59,7 @@ public final class Draughtsman {
         drafts.addAll(PitchBoardSheet.of(subject, frame));
         drafts.addAll(EndSheets.patterns(subject, frame));
         drafts.addAll(RulesSheet.of(subject, frame));
+        drafts.addAll(StrengthSheets.of(subject.stair(), subject.carried(), frame));
         drafts.addAll(WorkingsSheet.of(subject, frame));
         drafts.addAll(CautionSheet.of(subject, frame));
         return frame.bind(drafts);

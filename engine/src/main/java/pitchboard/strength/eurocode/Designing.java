@@ -29,7 +29,7 @@ public record Designing(StrengthClass timber, Service service, Service.Duration 
                         "service class " + service.number() + ", " + words(duration) + " load",
                         Eurocode.TIMBER.memory("Table 3.1")),
                 new Factor(
-                        "1/γM",
+                        "1/gammaM",
                         "partial factor of the material",
                         1 / PARTIAL,
                         "solid timber: 1 ÷ 1.3; a national annex may say otherwise",

@@ -84,15 +84,15 @@ public final class Adjusting {
     }
 
     /**
-     * {@code Fc⊥′ = Fc⊥·CM·Ct·Ci·Cb}.
+     * {@code Fc,perp′ = Fc,perp·CM·Ct·Ci·Cb}.
      *
      * @param length of the support along the grain
      * @param toEnd from the support to the nearer end of the board
      */
     public Resistance bearing(Length length, Length toEnd) {
         return new Resistance(
-                "Fc⊥",
-                "Fc⊥′",
+                "Fc,perp",
+                "Fc,perp′",
                 "pressure across the grain it may bear",
                 values.bearing(),
                 List.of(

@@ -9,7 +9,7 @@ import pitchboard.strength.Stress;
  * @param bending {@code Fb}
  * @param tension {@code Ft}, along the grain
  * @param shear {@code Fv}, along the grain
- * @param bearing {@code Fc⊥}, across the grain
+ * @param bearing {@code Fc,perp}, across the grain
  * @param compression {@code Fc}, along the grain
  * @param modulus {@code E}, for deflection
  * @param minimumModulus {@code Emin}, for buckling

@@ -22,7 +22,7 @@ public final class ValueTable {
     }
 
     /**
-     * Reads a table. A line at the margin names a species, then {@code Fv}, {@code Fc⊥} and {@code G}; the lines set in
+     * Reads a table. A line at the margin names a species, then {@code Fv}, {@code Fc,perp} and {@code G}; the lines set in
      * below it give a grade, a size where the values are those of one size, then {@code Fb Ft Fc E Emin}; all in psi.
      */
     static ValueTable read(String text, Clause source) {
