@@ -15,6 +15,9 @@ record House(String root, List<Row> rows) {
     static final House PITCHBOARD = of("pitchboard", """
             engine    | measure     | nothing
             engine    | source      | measure
+            engine    | strength    | measure, source
+            engine    | strength.timber | measure, source, strength
+            engine    | strength.eurocode | measure, source, strength
             engine    | plane       | measure
             engine    | site        | measure
             engine    | brief       | measure, site
@@ -27,6 +30,7 @@ record House(String root, List<Row> rows) {
             engine    | rules.books.pacific | measure, source, rules, rules.kinds..
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair, railing
+            engine    | carry       | measure, source, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
             engine    | sheet.drafting | measure, plane, sheet, sheet.type
@@ -34,14 +38,15 @@ record House(String root, List<Row> rows) {
             engine    | sheet.tiling | sheet, sheet.type, sheet.drafting, sheet.frame
             engine    | sheet.inspection | sheet, sheet.type
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
-            engine    | sheet.subject | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.table
+            engine    | sheet.subject | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.table
             engine    | sheet.rails  | measure, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
             engine    | sheet.work   | measure, plane, site, brief, stair, railing, parts, sheet.drafting, sheet.frame, sheet.table, sheet.type, sheet.subject, sheet.rails
-            engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work
+            engine    | sheet.strength | measure, source, plane, brief, stair, parts, strength, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work, sheet.strength
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures
-            engine    | intake..    | measure, source, site, brief, rules
-            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.subject, sheet.papers, sheet.pictures, intake..
+            engine    | intake..    | measure, source, site, brief, rules, strength.timber, strength.eurocode
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.subject, sheet.papers, sheet.pictures, intake..
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

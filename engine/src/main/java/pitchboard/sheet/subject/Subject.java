@@ -2,6 +2,7 @@ package pitchboard.sheet.subject;
 
 import java.util.List;
 import java.util.Optional;
+import pitchboard.carry.Carried;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
@@ -27,6 +28,7 @@ public record Subject(
         List<Part> parts,
         List<Finding> findings,
         List<Worksheet.Section> worksheet,
+        Carried carried,
         Rulebook rulebook,
         String fingerprint) {
     public Subject {

@@ -46,8 +46,9 @@ final class Cautions {
     private static List<Caution> notChecked() {
         return List.of(
                 new Caution(
-                        "Strength is not checked here. No published rule covers a notched stringer in full; keep to the "
-                                + "spans and throats the local official accepts, or have an engineer check it.",
+                        "The strength sheet is a reckoning, not a permit. No published rule covers a notched stringer in "
+                                + "full; keep to the spans and throats the local official accepts, or have an engineer "
+                                + "check it. The joints at head and foot and the guard's posts need a check of their own.",
                         PRACTICE),
                 new Caution(
                         "Too deep a notch or a saw cut past a corner starts the crack that breaks a stringer.",

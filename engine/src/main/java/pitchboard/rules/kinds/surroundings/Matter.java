@@ -96,8 +96,8 @@ public enum Matter {
             When.RAIL,
             Look.at(Fact.RAIL_UNDERSIDE, Sight.RAIL_UNDERSIDE_FREE),
             "see that brackets and balusters block no more of the handrail's underside than {}"),
-    LOAD_ON_FLIGHT("load-on-flight", "load on the whole flight", When.ALWAYS),
-    LOAD_ON_TREAD("load-on-tread", "load on one tread", When.ALWAYS),
+    LOAD_ON_FLIGHT("load-on-flight", "load on the whole flight", When.ALWAYS, Matter.SEE_STRENGTH),
+    LOAD_ON_TREAD("load-on-tread", "load on one tread", When.ALWAYS, Matter.SEE_STRENGTH),
     LOAD_ON_RAIL("load-on-rail", "load on handrail and guard", When.RAIL_OR_GUARD),
     LOAD_ALONG_RAIL("load-along-rail", "load along handrail and guard", When.RAIL_OR_GUARD),
     LOAD_ALONG_GUARD("load-along-guard", "load along the top of a guard", When.GUARD),
@@ -112,6 +112,14 @@ public enum Matter {
     Matter(String id, String subject, When when, Look look, String ask) {
         this(id, subject, when, Optional.of(look), ask);
     }
+
+    /** Something that a job cannot say yet. */
+    Matter(String id, String subject, When when, String ask) {
+        this(id, subject, when, Optional.empty(), ask);
+    }
+
+    /** What a reckoning says is told beside the rules, and an official's word goes before it. */
+    private static final String SEE_STRENGTH = "see what the strength sheet says, and show it to the official";
 
     /** A load, which no look tells. */
     Matter(String id, String subject, When when) {
