@@ -17,6 +17,7 @@ import pitchboard.brief.HeadJoin;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
+import pitchboard.brief.Strength;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.Stringers;
 import pitchboard.brief.Title;
@@ -257,6 +258,7 @@ public final class StairFixtures {
                         Brief.Use.FREE_STANDING,
                         "free standing",
                         Brief.Use.STORAGE_OR_CRAWL_SPACE),
+                Strength.assumed(is("tape", "inches") ? Tape.Units.INCHES : Tape.Units.MILLIMETRES),
                 is("tape", "inches") ? Tape.SIXTEENTHS : Tape.MILLIMETRES,
                 Paper.LETTER);
     }

@@ -15,6 +15,9 @@ record House(String root, List<Row> rows) {
     static final House PITCHBOARD = of("pitchboard", """
             engine    | measure     | nothing
             engine    | source      | measure
+            engine    | strength    | measure, source
+            engine    | strength.timber | measure, source, strength
+            engine    | strength.eurocode | measure, source, strength
             engine    | plane       | measure
             engine    | strength.elements.algebra | nothing
             engine    | strength.elements.mesh | strength.elements.algebra
@@ -30,6 +33,7 @@ record House(String root, List<Row> rows) {
             engine    | rules.books.pacific | measure, source, rules, rules.kinds..
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair, railing
+            engine    | carry       | measure, source, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
             engine    | sheet.drafting | measure, plane, sheet, sheet.type
@@ -40,8 +44,8 @@ record House(String root, List<Row> rows) {
             engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
-            engine    | intake..    | measure, source, site, brief, rules
-            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.papers, sheet.pictures, intake..
+            engine    | intake..    | measure, source, site, brief, rules, strength.timber, strength.eurocode
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.papers, sheet.pictures, intake..
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..
