@@ -19,6 +19,9 @@ record House(String root, List<Row> rows) {
             engine    | strength.timber | measure, source, strength
             engine    | strength.eurocode | measure, source, strength
             engine    | plane       | measure
+            engine    | strength.elements.algebra | nothing
+            engine    | strength.elements.mesh | strength.elements.algebra
+            engine    | strength.elements | strength.elements.algebra, strength.elements.mesh
             engine    | site        | measure
             engine    | brief       | measure, site
             engine    | stair       | measure, source, plane, site, brief
