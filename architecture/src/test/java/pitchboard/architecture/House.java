@@ -27,6 +27,8 @@ record House(String root, List<Row> rows) {
             engine    | rules.books.pacific | measure, source, rules, rules.kinds..
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair, railing
+            engine    | buying.cutting | nothing
+            engine    | buying.search | buying.cutting
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
             engine    | sheet.drafting | measure, plane, sheet, sheet.type
