@@ -11,7 +11,7 @@ import pitchboard.buying.cutting.Proof;
 /** Plans which boards to take and how to cut them: the cheapest, then the fewest, then the longest piece left over. */
 public final class Planner {
     /** Enough for any ordinary stair many times over; a few seconds for a hard problem. */
-    public static final long USUAL_EFFORT = 200_000;
+    public static final long USUAL_EFFORT = 500_000;
 
     /** The longest piece left is looked for with at most this part of the effort. */
     private static final long LEFTOVER_SHARE = 4;

@@ -9,6 +9,8 @@ import java.util.List;
  */
 final class Relaxation {
     private static final int SCALE_BITS = 40;
+    private static final long WORTHWHILE = (1L << SCALE_BITS) / 1_000_000_000;
+    private static final int KINDS_A_PATTERN = 20;
 
     private final Model model;
     final Patterns patterns = new Patterns();
@@ -116,15 +118,34 @@ final class Relaxation {
             threshold[stock] = Math.max(0, (long) Math.floor(-simplex.dual[kinds + stock] * factor));
         }
         long[] yield = filling.search(worth, demand, threshold);
-        effort.spend(filling.work() / 1000);
-        long worthwhile = (1L << SCALE_BITS) / 1_000_000_000;
         found.clear();
-        for (int stock = 0; stock < stocks; stock++) {
-            if (yield[stock] > threshold[stock] + worthwhile) {
+        keepFound(yield, threshold);
+        moreOf(worth, demand, threshold);
+        return new Prices(worth, yield, cost, isShort ? 1 : scale);
+    }
+
+    private void keepFound(long[] yield, long[] threshold) {
+        effort.spend(filling.work() / 1000);
+        for (int stock = 0; stock < yield.length; stock++) {
+            if (yield[stock] > threshold[stock] + WORTHWHILE) {
                 found.add(filling.pattern(stock));
             }
         }
-        return new Prices(worth, yield, cost, isShort ? 1 : scale);
+    }
+
+    /** With many kinds one pattern a round is slow going: more, each without the pieces of those before. */
+    private void moreOf(long[] worth, int[] demand, long[] threshold) {
+        int[] left = demand.clone();
+        int before = 0;
+        for (int more = model.kinds() / KINDS_A_PATTERN; more > 0 && found.size() > before; more--) {
+            for (Pattern pattern : found.subList(before, found.size())) {
+                for (int i = 0; i < pattern.kinds().length; i++) {
+                    left[pattern.kinds()[i]] = Math.max(0, left[pattern.kinds()[i]] - pattern.counts()[i]);
+                }
+            }
+            before = found.size();
+            keepFound(filling.search(worth, left, threshold), threshold);
+        }
     }
 
     private double largestDual() {
