@@ -29,6 +29,10 @@ record House(String root, List<Row> rows) {
             engine    | parts       | measure, source, plane, site, brief, stair, railing
             engine    | buying.cutting | nothing
             engine    | buying.search | buying.cutting
+            engine    | money       | measure
+            engine    | buying.yard | measure, money
+            engine    | buying.need | measure, plane, brief, stair, parts, buying.yard
+            engine    | buying.order | measure, money, buying.cutting, buying.search, buying.yard, buying.need
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
             engine    | sheet.drafting | measure, plane, sheet, sheet.type
@@ -39,7 +43,7 @@ record House(String root, List<Row> rows) {
             engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
-            engine    | intake..    | measure, source, site, brief, rules
+            engine    | intake..    | measure, source, site, brief, rules, money, buying.yard
             engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.papers, sheet.pictures, intake..
             documents | documents.. | engine
             store     | store..     | engine

@@ -2,6 +2,7 @@ package pitchboard.intake.form;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import pitchboard.measure.Graduation;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
@@ -43,6 +44,23 @@ public final class Forms {
     /** A limit of a rule: a length, an angle, a slope, an area or a number of things. */
     public static Form<Quantity> limit() {
         return new LimitForm();
+    }
+
+    /**
+     * A word or number that means what the function makes of it.
+     *
+     * @param read empty for text that means nothing
+     * @param write text that is read as the same value again
+     * @param wanted what may be written, as a phrase
+     */
+    public static <T> Form<T> parsed(
+            Function<String, Optional<T>> read, Function<T, String> write, String wanted, String example) {
+        return new ParsedForm<>(read, write, wanted, example);
+    }
+
+    /** A whole number of things. */
+    public static Form<Integer> count(int least, int most, int example) {
+        return new CountForm(least, most, example);
     }
 
     public static Form<Boolean> yesOrNo() {
