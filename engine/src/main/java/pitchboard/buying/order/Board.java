@@ -36,9 +36,4 @@ public record Board(Origin origin, Length length, Length trim, List<Cut> cuts, L
     public Optional<Money> price() {
         return origin instanceof Origin.FromYard yard ? yard.price() : Optional.empty();
     }
-
-    /** Whether the other is the same board cut the same way. */
-    public boolean isCutLike(Board other) {
-        return equals(other);
-    }
 }
