@@ -3,6 +3,7 @@ package pitchboard.intake.yard;
 import java.util.List;
 import java.util.function.Function;
 import pitchboard.buying.yard.Yard;
+import pitchboard.intake.KeyLine;
 import pitchboard.intake.form.Form;
 import pitchboard.intake.form.Proof;
 import pitchboard.intake.written.Problem;
@@ -51,6 +52,11 @@ public sealed interface YardText {
     /** The price list as it would be written, each length in its own units. */
     static Written write(Yard yard) {
         return new YardForm(yard.currency()).write(yard, yard.units());
+    }
+
+    /** Every line such a file can have, in the order they are written. */
+    static List<KeyLine> keys() {
+        return KeyLine.below("", new YardForm(YardForm.CURRENCY.form().standIn()));
     }
 
     default <T> T match(

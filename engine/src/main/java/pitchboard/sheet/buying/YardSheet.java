@@ -1,7 +1,7 @@
 package pitchboard.sheet.buying;
 
 import java.util.List;
-import java.util.Optional;
+import pitchboard.buying.order.Alike;
 import pitchboard.buying.order.Board;
 import pitchboard.buying.order.BuyingList;
 import pitchboard.buying.order.StockOrder;
@@ -48,8 +48,8 @@ final class YardSheet {
             return;
         }
         Stock stock = order.stock();
-        table.heading(stock.name() + "  " + errand.size(stock.thickness()) + " × " + errand.size(stock.width())
-                + " as it measures");
+        table.heading(stock.name() + ", " + errand.size(stock.thickness()) + " × " + errand.size(stock.width())
+                + " as it measures: " + cost(order));
         for (YardLine line : YardLine.of(order)) {
             table.row(
                     "",
@@ -60,33 +60,33 @@ final class YardSheet {
                     line.together().map(Money::digits).orElse("no price"),
                     "straight, no split ends");
         }
-        table.row("", "", "", "", "together", words(order.cost()), proof(order));
     }
 
-    private static String words(Optional<Money> money) {
-        return money.map(Money::digits).orElse("no price");
-    }
-
-    private static String proof(StockOrder order) {
+    private static String cost(StockOrder order) {
         if (order.cost().isEmpty()) {
-            return "the fewest feet, without prices";
+            return "no price; planned for the fewest feet";
         }
+        String cost = order.cost().get().toString();
         if (order.proof().cheapest()) {
-            return "proved: nothing cheaper";
+            return cost + ", and nothing cheaper yields these pieces";
         }
-        return "not proved; not under " + order.leastCost().map(Money::digits).orElse("0");
+        return cost + ", not proved; nothing costs less than "
+                + order.leastCost().map(Money::digits).orElse("0");
     }
 
     private void rack(StockOrder order) {
-        List<Board> pieces =
-                order.boards().stream().filter(board -> !board.isBought()).toList();
+        List<Alike> pieces = Alike.of(order).stream()
+                .filter(alike -> !alike.board().isBought())
+                .toList();
         if (pieces.isEmpty()) {
             return;
         }
         table.heading("From our own rack: " + order.stock().name());
-        for (Board piece : pieces) {
-            String note = ((Board.Origin.FromRack) piece.origin()).piece().note();
-            table.row("", "1", errand.size(piece.length()), note, "", "", "measure it again");
+        for (Alike piece : pieces) {
+            Board.Origin.FromRack origin = (Board.Origin.FromRack) piece.board().origin();
+            String count = String.valueOf(piece.count());
+            String length = errand.size(piece.board().length());
+            table.row("", count, length, origin.piece().note(), "", "", "measure it again");
         }
     }
 
@@ -108,17 +108,9 @@ final class YardSheet {
     }
 
     private void sum(BuyingList list) {
-        String currency = list.yard().currency().code();
-        table.heading("Prices in " + currency + ", given " + list.yard().date()
-                + (list.yard().givenBy().isEmpty() ? "" : " by " + list.yard().givenBy()) + ", "
-                + list.yard().name());
-        table.row(
-                "",
-                "",
-                "",
-                list.isComplete() ? "All boards together" : "What has a price; the list is NOT complete",
-                "",
-                list.costSoFar().digits(),
-                "tax and delivery are not in it");
+        String whole = list.isComplete() ? "All boards together: " : "NOT COMPLETE. What has a price: ";
+        String by = list.yard().givenBy().isEmpty() ? "" : " by " + list.yard().givenBy();
+        table.heading(whole + list.costSoFar() + ", without tax and delivery; prices of "
+                + list.yard().name() + ", given " + list.yard().date() + by);
     }
 }
