@@ -34,6 +34,12 @@ record House(String root, List<Row> rows) {
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair, railing
             engine    | carry       | measure, source, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
+            engine    | buying.cutting | nothing
+            engine    | buying.search | buying.cutting
+            engine    | money       | measure
+            engine    | buying.yard | measure, money
+            engine    | buying.need | measure, plane, brief, stair, parts, buying.yard
+            engine    | buying.order | measure, money, buying.cutting, buying.search, buying.yard, buying.need
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
             engine    | sheet.drafting | measure, plane, sheet, sheet.type
@@ -48,8 +54,9 @@ record House(String root, List<Row> rows) {
             engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work, sheet.strength
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures
-            engine    | intake..    | measure, source, site, brief, rules, strength.timber, strength.eurocode
-            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.subject, sheet.papers, sheet.pictures, intake..
+            engine    | sheet.buying | measure, money, brief, buying.yard, buying.need, buying.order, buying.cutting, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
+            engine    | intake..    | measure, source, site, brief, rules, money, buying.yard, strength.timber, strength.eurocode
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.subject, sheet.papers, sheet.pictures, intake.., buying.yard, buying.need, buying.search, buying.order, sheet.buying
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

@@ -60,6 +60,14 @@ public final class Bounds {
     public static final Form<Length> STEP_RUN = length("4\"", "24\"", "10\"", "250 mm");
     public static final Form<Length> STEP_RISE = length("3\"", "16\"", "7 1/2\"", "190 mm");
 
+    // To be bought.
+    public static final Form<Length> BOARD_LENGTH = length("1'", "60'", "12'", "3600 mm");
+    public static final Form<Length> RACK_LENGTH = length("1\"", "60'", "4' 2 1/2\"", "1280 mm");
+    public static final Form<Length> OVER_LENGTH = length("0", "12\"", "1/2\"", "10 mm");
+    public static final Form<Length> KERF = length("0", "1/2\"", "1/8\"", "3 mm");
+    public static final Form<Length> END_TRIM = length("0", "24\"", "1/2\"", "10 mm");
+    public static final Form<Length> KEEP_FROM = length("1\"", "60'", "12\"", "300 mm");
+
     // Counts.
     public static final Form<Integer> TREAD_BOARDS = new CountForm(1, 6, 1);
     public static final Form<Integer> STRINGERS = new CountForm(2, 12, 3);
