@@ -159,11 +159,16 @@ public final class StringerChecks {
 
     /** The worst of all that ends a stringer; nothing when one of them cannot be told. */
     public Answer<Double> worst() {
+        double always = Math.max(shear().ratio(), deflection().ratio());
         return bending()
-                .then(bent -> together().map(both -> {
-                    double most = Math.max(bent.ratio(), Math.max(both.ratio(), shear().ratio()));
-                    return Math.max(most, deflection().ratio());
-                }));
+                .then(bent -> together()
+                        .then(both -> asked().map(asked ->
+                                Math.max(Math.max(always, asked), Math.max(bent.ratio(), both.ratio())))));
+    }
+
+    /** One load on one stringer counts where the standard asks for it. */
+    private Answer<Double> asked() {
+        return basis.isEurocode() ? pointLoad().map(Utilisation::ratio) : Answer.known(0.0);
     }
 
     private Figure.Input w() {
