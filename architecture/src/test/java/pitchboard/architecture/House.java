@@ -39,7 +39,7 @@ record House(String root, List<Row> rows) {
             engine    | sheet.tiling | sheet, sheet.type, sheet.drafting, sheet.frame
             engine    | sheet.inspection | sheet, sheet.type
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
-            engine    | sheet.strength | measure, source, plane, brief, stair, parts, strength, carry, carry.members, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
+            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, carry, carry.members, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
             engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.strength
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures

@@ -69,6 +69,11 @@ final class WaysOut {
         return found;
     }
 
+    /** What is only told is told as the crew's tape has it. */
+    private Length onTape(Length length) {
+        return length.rounded(stair.brief().tape().graduation());
+    }
+
     private Optional<Double> worst(StringerCase changed) {
         return basis.woods()
                 .stringer(changed.board().breadth(), changed.board().depth())
@@ -102,7 +107,7 @@ final class WaysOut {
                             it.cut()))
                     .map(ratio -> new WayOut(
                             Phrase.of("use {} stringers", new Count(count)),
-                            Phrase.of("they then stand {} apart, middle to middle", across.spacing()),
+                            Phrase.of("they then stand {} apart, middle to middle", onTape(across.spacing())),
                             ratio,
                             hours));
             if (best.filter(WayOut::helps).isPresent()) {
@@ -197,7 +202,7 @@ final class WaysOut {
                         Phrase.of("cut the stringers from boards {} deep", stock.depth()),
                         Phrase.of(
                                 "{} of wood is then left under a step",
-                                changed.bends().depth()),
+                                onTape(changed.bends().depth())),
                         ratio,
                         stringers().count() * HOURS_PER_DEEPER));
     }
