@@ -19,7 +19,7 @@ record Page(Path file) {
     /** Holds the part of this name against what it should be. */
     void holds(String part, String text) throws IOException {
         Matcher found = Pattern.compile(
-                        "(<!-- " + part + ": written by a test -->\n\n)(.*?)(\n<!-- end -->)", Pattern.DOTALL)
+                        "(<!-- " + part + ": written by a test -->\n\n)(.*?)(\n?<!-- end -->)", Pattern.DOTALL)
                 .matcher(Files.readString(file));
         assertThat(found.find()).as("place for " + part + " in " + file).isTrue();
         if (Boolean.getBoolean("pitchboard.write")) {

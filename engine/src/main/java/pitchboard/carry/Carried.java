@@ -3,6 +3,7 @@ package pitchboard.carry;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import pitchboard.carry.members.TreadSpacing;
 import pitchboard.parts.Worksheet;
 
 /**

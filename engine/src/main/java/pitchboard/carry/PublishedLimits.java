@@ -3,6 +3,7 @@ package pitchboard.carry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import pitchboard.carry.members.Basis;
 import pitchboard.measure.Count;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.StringerStock;
+import pitchboard.carry.members.Basis;
 import pitchboard.measure.Length;
 
 /** Boards that could be had instead; sizes as the yard dresses them (NDS Supplement, Table 1A), or common in metric. */

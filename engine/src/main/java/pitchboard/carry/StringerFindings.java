@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.HeadFixing;
+import pitchboard.carry.members.Basis;
+import pitchboard.carry.members.Material;
+import pitchboard.carry.members.StringerCase;
+import pitchboard.carry.members.StringerChecks;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.rules.Place;
@@ -143,24 +147,29 @@ final class StringerFindings {
                                 each.wood().shear().with(factor)));
     }
 
+    private Length onTape(Length length) {
+        return length.rounded(stair.brief().tape().graduation());
+    }
+
     private MemberFinding notches() {
         StringerShape shape = new StringerShape(stair);
-        Length cut = shape.notchDepth();
-        Length most = it.board().depth().dividedBy(6);
+        Length cut = onTape(shape.notchDepth());
+        Length throat = onTape(shape.throat());
+        Length most = onTape(it.board().depth().dividedBy(6));
         Phrase words = basis.isEurocode()
                 ? Phrase.of(
                         "no published rule covers the cuts of a cut stringer, each {} deep: Eurocode 5 has one for a notch"
                                 + " at a support only. Reckoned as is the practice of the trade, as a plain beam of the {}"
                                 + " that is left; where it matters, a licensed engineer decides",
                         cut,
-                        shape.throat())
+                        throat)
                 : Phrase.of(
                         "no published rule covers the cuts of a cut stringer, each {} deep: the NDS lets a notch be {} deep"
                                 + " at most, and nowhere in the middle third. Reckoned as is accepted practice, as a plain"
                                 + " beam of the {} that is left; where it matters, a licensed engineer decides",
                         cut,
                         most,
-                        shape.throat());
+                        throat);
         return judging.finding(
                 named("notches", "cuts in the stringers", ""),
                 new Verdict.CannotTell(words, Optional.empty()),

@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.Stringers;
+import pitchboard.carry.members.Basis;
+import pitchboard.carry.members.Material;
+import pitchboard.carry.members.StringerCase;
+import pitchboard.carry.members.StringerChecks;
 import pitchboard.measure.Count;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
@@ -65,6 +69,11 @@ final class WaysOut {
         return found;
     }
 
+    /** What is only told is told as the crew's tape has it. */
+    private Length onTape(Length length) {
+        return length.rounded(stair.brief().tape().graduation());
+    }
+
     private Optional<Double> worst(StringerCase changed) {
         return basis.woods()
                 .stringer(changed.board().breadth(), changed.board().depth())
@@ -98,7 +107,7 @@ final class WaysOut {
                             it.cut()))
                     .map(ratio -> new WayOut(
                             Phrase.of("use {} stringers", new Count(count)),
-                            Phrase.of("they then stand {} apart, middle to middle", across.spacing()),
+                            Phrase.of("they then stand {} apart, middle to middle", onTape(across.spacing())),
                             ratio,
                             hours));
             if (best.filter(WayOut::helps).isPresent()) {
@@ -193,7 +202,7 @@ final class WaysOut {
                         Phrase.of("cut the stringers from boards {} deep", stock.depth()),
                         Phrase.of(
                                 "{} of wood is then left under a step",
-                                changed.bends().depth()),
+                                onTape(changed.bends().depth())),
                         ratio,
                         stringers().count() * HOURS_PER_DEEPER));
     }

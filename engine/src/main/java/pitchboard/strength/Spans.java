@@ -15,7 +15,7 @@ public final class Spans {
     /** {@code L = ∛(384·E·I / (5·w·n))}: where the deflection is just the n-th part of the span. */
     public static Length byDeflection(LineLoad load, Section section, Stress modulus, int part) {
         double stiffness = 384 * modulus.nPerMm2() * section.inertiaMm4();
-        return Units.near(Math.cbrt(stiffness / (5 * positive(load) * part)));
+        return Units.near(Math.pow(stiffness / (5 * positive(load) * part), 1.0 / 3));
     }
 
     /** {@code L = 4·F·A / (3·w)}: where the shear stress at the supports is just what it may be. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import pitchboard.RandomJobs;
@@ -14,6 +15,9 @@ import pitchboard.brief.Brief;
 import pitchboard.brief.Strength;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.Stringers;
+import pitchboard.carry.members.Bases;
+import pitchboard.carry.members.Basis;
+import pitchboard.carry.members.StringerCase;
 import pitchboard.measure.Length;
 import pitchboard.measure.Reckoned;
 import pitchboard.measure.Reckoned.Unit;
@@ -27,7 +31,7 @@ import pitchboard.strength.Section;
 
 /** What holds for every stair, good or bad; statics and plain sense, no source needed. */
 final class CarrierLawsTest {
-    private static final int JOBS = 150;
+    private static final int JOBS = 300;
     private static final Rulebook BOOK = Books.findByName("IRC 2021").orElseThrow();
 
     static Stream<Stair> stairs() {
@@ -202,6 +206,19 @@ final class CarrierLawsTest {
         });
     }
 
+    /** Else the two laws about ways out would hold for nothing. */
+    @Test
+    void some_of_them_fail_and_can_be_helped() {
+        List<Carried> failing = stairs().map(CarrierLawsTest::check)
+                .filter(carried -> !carried.waysOut().isEmpty())
+                .toList();
+        assertThat(failing).hasSizeGreaterThan(10);
+        assertThat(failing.stream().flatMap(carried -> carried.waysOut().stream()))
+                .anyMatch(WayOut::helps)
+                .anyMatch(way -> !way.helps())
+                .anyMatch(way -> way.what().toString().startsWith("cut the stringers from boards"));
+    }
+
     /** The same for deeper boards. */
     @ParameterizedTest
     @MethodSource("stairs")
@@ -229,7 +246,9 @@ final class CarrierLawsTest {
                 new Stringers(stock, was.count(), was.treadOverhang(), was.trim()),
                 stair.brief().strength());
         Carried carried = check(built);
-        return Stream.of("stringer-bending", "stringer-sag", "stringer-push", "stringer-shear")
+        boolean pointCounts = stair.brief().strength().method() == Strength.Method.EUROCODE_5;
+        return Stream.of("stringer-bending", "stringer-sag", "stringer-push", "stringer-shear", "stringer-point-load")
+                .filter(id -> pointCounts || !id.equals("stringer-point-load"))
                 .flatMap(id -> ratio(carried, id).stream())
                 .reduce(Math::max);
     }

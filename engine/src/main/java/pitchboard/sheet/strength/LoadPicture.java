@@ -52,7 +52,7 @@ final class LoadPicture {
         StringerShape shape = new StringerShape(stair);
         List<Point> outline = shape.outline().corners();
         Box room = box.withoutTop(ABOVE).withoutBottom(BELOW).inset(ASIDE, 0);
-        View view = View.fitting(room, outline, Scale.of(tape));
+        View view = fitting(room, outline);
         pencil.outline(Pen.OUTLINE, Fill.LIGHT, view.at(outline));
         throat(view, shape);
         double top = view.around(outline).top() - 6;
@@ -63,9 +63,16 @@ final class LoadPicture {
         reaction(foot, "R");
         reaction(head, "R");
         span(view, under + REACTION + 9);
-        String name = "One stringer as a beam, " + view.scale().name();
-        pencil.text(Spot.of(box.centre().x(), box.bottom() - 1), name, Lettering.NAME, Align.CENTRE);
+        pencil.text(
+                Spot.of(box.centre().x(), box.bottom() - 1), "One stringer as a beam", Lettering.NAME, Align.CENTRE);
         return box.bottom();
+    }
+
+    /** As large as there is room for: nobody scales off a diagram. */
+    private static View fitting(Box room, List<Point> outline) {
+        Box life = View.of(Scale.TRUE_SIZE, Spot.of(0, 0)).around(outline);
+        double largest = Math.min(room.width() / life.width(), room.height() / life.height());
+        return View.of(new Scale("not to scale", largest), Spot.of(0, 0)).centredIn(room, outline);
     }
 
     /** Where the stringer bends: the wood left under the step nearest the middle. */

@@ -2,12 +2,14 @@ package pitchboard.sheet.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pitchboard.carry.Carried;
 import pitchboard.carry.MemberFinding;
 import pitchboard.carry.MemberText;
 import pitchboard.carry.WayOut;
 import pitchboard.measure.Decimals;
 import pitchboard.measure.Tape;
+import pitchboard.rules.Verdict;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Draft;
@@ -70,9 +72,10 @@ public final class StrengthSheets {
         double y = box.top() + Lettering.TITLE.capHeight();
         pencil.text(Spot.of(box.left(), y), headline(), Lettering.TITLE, Align.LEFT);
         y += 3;
-        for (MemberFinding.Topic topic : MemberFinding.Topic.values()) {
-            if (carried.findWorst(topic).isPresent()) {
-                MemberFinding worst = carried.findWorst(topic).get();
+        for (MemberFinding.Topic topic : List.of(MemberFinding.Topic.STRINGERS, MemberFinding.Topic.TREADS)) {
+            Optional<MemberFinding> told = carried.findWorst(topic).or(() -> findFirst(topic));
+            if (told.isPresent()) {
+                MemberFinding worst = told.get();
                 y = pencil.paragraph(
                         Spot.of(box.left(), y + 1.6),
                         box.width(),
@@ -87,7 +90,17 @@ public final class StrengthSheets {
     private String headline() {
         long failing =
                 carried.findings().stream().filter(MemberFinding::isFailure).count();
-        return failing == 0 ? "No check fails" : failing == 1 ? "1 check FAILS" : failing + " checks FAIL";
+        long open = carried.findings().stream()
+                .filter(finding -> finding.verdict() instanceof Verdict.CannotTell)
+                .count();
+        String fails = failing == 0 ? "No check fails" : failing == 1 ? "1 check FAILS" : failing + " checks FAIL";
+        return open == 0 ? fails : fails + ", " + open + " cannot be told";
+    }
+
+    private Optional<MemberFinding> findFirst(MemberFinding.Topic topic) {
+        return carried.findings().stream()
+                .filter(finding -> finding.topic() == topic)
+                .findFirst();
     }
 
     private static String sign(MemberFinding finding) {

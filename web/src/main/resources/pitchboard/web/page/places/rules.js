@@ -2,6 +2,7 @@
 import { valueOf, write } from '../desk.js';
 import { html, nothing } from '../lib/lit-html.js';
 import { listCard } from '../pieces/cards.js';
+import { carries } from '../pieces/carries.js';
 import { detail } from '../pieces/drawing.js';
 import { icon } from '../pieces/icons.js';
 import { capital, fullTitle, isOne, open, row } from '../pieces/row.js';
@@ -19,6 +20,7 @@ export function rulesPlace() {
         </ul>
         ${listCard('local limits')}
         ${outcome?.findings ? groups(outcome.findings) : html`<p>${say('no-findings')}</p>`}
+        ${outcome?.strength ? carries(outcome.strength) : nothing}
         <p class="caution">${say('caution.rules')}</p>
     `;
 }

@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import pitchboard.measure.Length;
 import pitchboard.source.Source;
@@ -6,10 +6,9 @@ import pitchboard.strength.Answer;
 import pitchboard.strength.Factor;
 import pitchboard.strength.Resistance;
 import pitchboard.strength.Section;
-import pitchboard.strength.Stress;
 
 /** One board of one wood, as a standard judges it where it is used. */
-interface Material {
+public interface Material {
     /** Such as {@code Hem-Fir No.2}. */
     String name();
 
@@ -31,16 +30,13 @@ interface Material {
     Resistance modulus();
 
     /**
-     * Bending and pressure along the grain together, at most 1.
+     * Bending together with what acts along the grain.
      *
      * @param section that bends
      * @param free length that can buckle up or down
      * @param heldEvery length that can buckle sideways
      */
-    Answer<Double> pressed(Stress pressure, Stress bend, Section section, Length free, Length heldEvery);
-
-    /** Bending and a pull along the grain together, at most 1. */
-    Answer<Double> pulled(Stress pull, Stress bend);
+    Answer<Interaction> interaction(Section section, Length free, Length heldEvery);
 
     /** How much a lasting load adds to a deflection: 0 where the standard does not ask. */
     double creep();

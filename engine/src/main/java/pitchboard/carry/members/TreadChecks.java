@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import pitchboard.measure.Length;
 import pitchboard.source.Figure;
@@ -12,7 +12,7 @@ import pitchboard.strength.Units;
 import pitchboard.strength.Utilisation;
 
 /** The checks of one tread board: a load at one place, or people all over it, whichever asks more. */
-final class TreadChecks {
+public final class TreadChecks {
     private static final String POINT = "one load on one board";
     private static final String SPREAD = "people all over the board";
 
@@ -22,7 +22,7 @@ final class TreadChecks {
     private final MemberChecks checks;
     private final SimpleBeam beam;
 
-    TreadChecks(Basis basis, TreadCase it, Material wood) {
+    public TreadChecks(Basis basis, TreadCase it, Material wood) {
         this.basis = basis;
         this.it = it;
         this.wood = wood;
@@ -42,7 +42,7 @@ final class TreadChecks {
         return basis.loads().deadAlone(it.lies().breadth());
     }
 
-    Answer<Utilisation> bending() {
+    public Answer<Utilisation> bending() {
         double own = beam.moment(dead()).nMm();
         Moment one = new Moment(own + beam.moment(point()).nMm());
         LineLoad people = basis.loads().spread(it.lies().breadth());
@@ -69,7 +69,7 @@ final class TreadChecks {
     }
 
     /** The load close beside a stringer. */
-    Utilisation shear() {
+    public Utilisation shear() {
         Force force = new Force(point().newtons() + beam.endReaction(dead()).newtons());
         Figure figure =
                 MemberChecks.figure("V", "shear, the load beside a stringer", "P + wD·s ÷ 2", units().show(force), p());
@@ -77,7 +77,7 @@ final class TreadChecks {
     }
 
     /** The load over one stringer. */
-    Utilisation bearing() {
+    public Utilisation bearing() {
         Force force = new Force(point().newtons() + 2 * beam.endReaction(dead()).newtons());
         Figure figure =
                 MemberChecks.figure("R", "load of a board on one stringer", "P + wD·s", units().show(force), p());
@@ -91,7 +91,7 @@ final class TreadChecks {
     }
 
     /** How far the load alone makes it sag. */
-    Utilisation deflection() {
+    public Utilisation deflection() {
         Force force = basis.loads().point().load();
         double mm = beam.deflectionMm(force, wood.modulus().value(), it.lies());
         Limits.Sag limit = sag();
@@ -119,7 +119,7 @@ final class TreadChecks {
     }
 
     /** The load at the very end of the board, past the outer stringer. */
-    Answer<Utilisation> overhang() {
+    public Answer<Utilisation> overhang() {
         Moment moment = new Moment(point().newtons() * it.overhang().approxMm());
         Figure figure = MemberChecks.figure(
                 "M",
@@ -132,7 +132,7 @@ final class TreadChecks {
     }
 
     /** How far apart stringers may stand under this board: {@code 4·F·S / P} and {@code √(48·E·I / (n·P))}. */
-    Answer<TreadSpacing> spacing(String name) {
+    public Answer<TreadSpacing> spacing(String name) {
         return wood.onFlat().map(may -> {
             double bending = 4 * may.value().nPerMm2() * it.lies().modulusMm3() / point().newtons();
             double stiff = Math.sqrt(48

@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import java.util.Optional;
 import java.util.regex.Matcher;

@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import java.util.List;
 import java.util.Optional;
@@ -15,11 +15,11 @@ import pitchboard.strength.Section;
 import pitchboard.strength.Units;
 
 /** What a check in a test rests on, without a whole job around it. */
-final class Bases {
+public final class Bases {
     private Bases() {}
 
     /** 10 + 40 psf, 300 lb, of this wood. */
-    static Basis allowable(
+    public static Basis allowable(
             String species, String grade, Strength.Service service, Strength.Treatment treatment, boolean sharing) {
         Strength said = new Strength(
                 Strength.Method.ALLOWABLE_STRESS,
@@ -38,7 +38,7 @@ final class Bases {
     }
 
     /** 0.5 + 2.0 kN/m², 2 kN, of this class. */
-    static Basis limitStates(String name, Strength.Service service) {
+    public static Basis limitStates(String name, Strength.Service service) {
         Strength assumed = Strength.assumed(Tape.Units.MILLIMETRES);
         Strength said = new Strength(
                 assumed.method(),
@@ -57,13 +57,13 @@ final class Bases {
     }
 
     /** A cut 2x12. */
-    static StringerCase cut(Length rise, Length run, Length span, Length takes) {
+    public static StringerCase cut(Length rise, Length run, Length span, Length takes) {
         Length thickness = Length.inches(1, 1, 2);
         Length depth = Length.inches(11, 1, 4);
         return cut(rise, run, span, takes, new Section(thickness, depth));
     }
 
-    static StringerCase cut(Length rise, Length run, Length span, Length takes, Section board) {
+    public static StringerCase cut(Length rise, Length run, Length span, Length takes, Section board) {
         Pitch pitch = Pitch.of(rise, run);
         Length throat = board.depth().minus(pitch.cosTimes(rise));
         return new StringerCase(
@@ -77,7 +77,7 @@ final class Bases {
                 true);
     }
 
-    static StringerChecks checks(Basis basis, StringerCase it) {
+    public static StringerChecks checks(Basis basis, StringerCase it) {
         Material wood =
                 basis.woods().stringer(it.board().breadth(), it.board().depth()).orThrow();
         return new StringerChecks(basis, it, wood);

@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import pitchboard.measure.Length;
 import pitchboard.source.Source;
@@ -58,21 +58,27 @@ record Classed(Designing design, Section section) implements Material {
         return design.modulus();
     }
 
-    /** {@code sc / (kc·fc) + sm / fm}, with the smaller {@code kc} (6.23). */
     @Override
-    public Answer<Double> pressed(Stress pressure, Stress bend, Section bent, Length free, Length heldEvery) {
+    public Answer<Interaction> interaction(Section bent, Length free, Length heldEvery) {
         double buckling = Math.min(
                 design.buckling(bent.depth(), free).value(),
                 design.buckling(bent.breadth(), heldEvery).value());
-        double alone = pressure.over(design.compression().value()) / buckling;
-        return onEdge().map(bending -> alone + bend.over(bending.value()));
+        Stress compression = design.compression().value().times(buckling);
+        Stress tension = design.tension(section.depth()).value();
+        return onEdge().map(bending -> new Along(compression, bending.value(), tension));
     }
 
-    /** {@code st / ft + sm / fm} (6.17). */
-    @Override
-    public Answer<Double> pulled(Stress pull, Stress bend) {
-        double alone = pull.over(design.tension(section.depth()).value());
-        return onEdge().map(bending -> alone + bend.over(bending.value()));
+    /** {@code sc / (kc·fc) + sm / fm} (6.23) and {@code st / ft + sm / fm} (6.17). */
+    private record Along(Stress compression, Stress bending, Stress tension) implements Interaction {
+        @Override
+        public Answer<Double> pressed(Stress pressure, Stress bend) {
+            return Answer.known(pressure.over(compression) + bend.over(bending));
+        }
+
+        @Override
+        public double pulled(Stress pull, Stress bend) {
+            return pull.over(tension) + bend.over(bending);
+        }
     }
 
     @Override

@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import pitchboard.brief.FootDetail;
 import pitchboard.brief.Stringers;
@@ -20,10 +20,10 @@ import pitchboard.strength.Section;
  * @param stands length of its level cut on what it stands on
  * @param step from one tread to the next along the slope: the treads hold it that often
  */
-record StringerCase(
+public record StringerCase(
         Length span, Pitch pitch, Section bends, Section board, Length takes, Length stands, Length step, boolean cut) {
     /** The stringer of a stair that carries most; its throat must be above zero. */
-    static StringerCase of(Stair stair) {
+    public static StringerCase of(Stair stair) {
         Stringers stringers = stair.brief().stringers();
         StringerShape shape = new StringerShape(stair);
         Length thickness = stringers.stock().thickness();
@@ -45,40 +45,40 @@ record StringerCase(
     }
 
     /** Half of the room to each neighbour; an outer one also all that lies outside it. */
-    static Length takesInner(StringerSpacing across) {
+    public static Length takesInner(StringerSpacing across) {
         return across.spacing();
     }
 
-    static Length takesOuter(StringerSpacing across) {
+    public static Length takesOuter(StringerSpacing across) {
         Length beyond = across.stringers()
                 .treadOverhang()
                 .plus(across.stringers().stock().thickness().dividedBy(2));
         return across.spacing().dividedBy(2).plus(beyond);
     }
 
-    static Length takesMost(StringerSpacing across) {
+    public static Length takesMost(StringerSpacing across) {
         return across.stringers().count() > 2 ? Length.max(takesInner(across), takesOuter(across)) : takesOuter(across);
     }
 
-    StringerCase over(Length otherSpan) {
+    public StringerCase over(Length otherSpan) {
         return new StringerCase(otherSpan, pitch, bends, board, takes, stands, step, cut);
     }
 
-    StringerCase bending(Section other) {
+    public StringerCase bending(Section other) {
         return new StringerCase(span, pitch, other, board, takes, stands, step, cut);
     }
 
     /** The whole board, uncut, with cleats under the treads. */
-    StringerCase solid() {
+    public StringerCase solid() {
         return new StringerCase(span, pitch, board, board, takes, stands, step, false);
     }
 
-    double cosine() {
+    public double cosine() {
         double slope = pitch.slope().approx();
         return 1 / Math.sqrt(1 + slope * slope);
     }
 
-    double sine() {
+    public double sine() {
         return cosine() * pitch.slope().approx();
     }
 }

@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import pitchboard.measure.Length;
 import pitchboard.source.Source;
@@ -48,21 +48,27 @@ record Graded(Adjusting board) implements Material {
     }
 
     @Override
-    public Answer<Double> pressed(Stress pressure, Stress bend, Section section, Length free, Length heldEvery) {
-        Answer<Resistance> sideways = Columns.compression(board, heldEvery, section.breadth());
-        Answer<Resistance> upward = Columns.compression(board, free, section.depth());
+    public Answer<Interaction> interaction(Section section, Length free, Length heldEvery) {
         Stress critical = Columns.critical(board, free, section.depth());
-        return sideways.then(one -> upward.then(other -> {
-            Stress least =
-                    new Stress(Math.min(one.value().nPerMm2(), other.value().nPerMm2()));
-            return onEdge().then(bending -> Columns.together(pressure, least, bend, bending.value(), critical));
-        }));
+        return Columns.compression(board, heldEvery, section.breadth())
+                .then(sideways -> Columns.compression(board, free, section.depth())
+                        .map(upward -> new Stress(Math.min(
+                                sideways.value().nPerMm2(), upward.value().nPerMm2()))))
+                .then(compression -> onEdge().then(bending -> board.tension()
+                        .map(tension -> new Along(compression, bending.value(), tension.value(), critical))));
     }
 
-    @Override
-    public Answer<Double> pulled(Stress pull, Stress bend) {
-        return board.tension()
-                .then(tension -> onEdge().map(bending -> Columns.pulled(pull, tension.value(), bend, bending.value())));
+    /** NDS 2018, 3.9. */
+    private record Along(Stress compression, Stress bending, Stress tension, Stress critical) implements Interaction {
+        @Override
+        public Answer<Double> pressed(Stress pressure, Stress bend) {
+            return Columns.together(pressure, compression, bend, bending, critical);
+        }
+
+        @Override
+        public double pulled(Stress pull, Stress bend) {
+            return Columns.pulled(pull, tension, bend, bending);
+        }
     }
 
     @Override

@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

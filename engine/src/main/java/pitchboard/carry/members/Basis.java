@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,14 +23,14 @@ import pitchboard.strength.eurocode.Eurocode;
  *
  * @param words what was assumed, each a whole sentence
  */
-record Basis(Strength said, Woods woods, Loads loads, Units units, List<String> words) {
-    static final Citing DECK_GUIDE =
+public record Basis(Strength said, Woods woods, Loads loads, Units units, List<String> words) {
+    public static final Citing DECK_GUIDE =
             new Citing(new Edition("Prescriptive Residential Wood Deck Construction Guide", "2015", "DCA 6-15"));
 
     private static final Practice DWELLING =
             new Practice("as for dwellings in the IRC, Table R301.5", Confidence.FROM_MEMORY);
 
-    static Basis of(Stair stair, Rulebook book) {
+    public static Basis of(Stair stair, Rulebook book) {
         Strength said = stair.brief().strength();
         Woods woods = new Woods(said, stair.site().setting());
         List<String> words = new ArrayList<>(woods.assumptions());
@@ -96,15 +96,15 @@ record Basis(Strength said, Woods woods, Loads loads, Units units, List<String> 
                 });
     }
 
-    MemberChecks checks() {
+    public MemberChecks checks() {
         return new MemberChecks(units);
     }
 
-    boolean isEurocode() {
+    public boolean isEurocode() {
         return said.method() == Strength.Method.EUROCODE_5;
     }
 
-    String method() {
+    public String method() {
         return isEurocode()
                 ? "Eurocode 5 (EN 1995-1-1), limit states"
                 : "NDS 2018, allowable stress; the throat of a cut stringer as a plain beam";

@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import pitchboard.strength.timber.LumberSize;
 import pitchboard.strength.timber.Supplement2018;
 
 /** Of what wood the members are and how it is used: what was said, and what is assumed where nothing was. */
-record Woods(Strength said, Site.Setting setting) {
+public record Woods(Strength said, Site.Setting setting) {
     /** The weakest that deck guides list and yards commonly sell: what passes with it passes with any of them. */
     private static final Strength.Wood WEAKEST_GRADED = new Strength.Wood.Graded("Northern Species", "No.1/No.2");
 
@@ -49,21 +49,21 @@ record Woods(Strength said, Site.Setting setting) {
         return said.treads().or(said::stringers).orElse(weakest());
     }
 
-    boolean stringersAreAssumed() {
+    public boolean stringersAreAssumed() {
         return said.stringers().isEmpty();
     }
 
-    boolean treadsAreAssumed() {
+    public boolean treadsAreAssumed() {
         return said.treads().or(said::stringers).isEmpty();
     }
 
     /** A board of the stringers' wood. */
-    Answer<Material> stringer(Length thickness, Length depth) {
+    public Answer<Material> stringer(Length thickness, Length depth) {
         return board(stringers(), thickness, depth);
     }
 
     /** A board of the treads' wood. */
-    Answer<Material> tread(Length thickness, Length width) {
+    public Answer<Material> tread(Length thickness, Length width) {
         return board(treads(), thickness, width);
     }
 
@@ -118,16 +118,16 @@ record Woods(Strength said, Site.Setting setting) {
         return isEurocode() ? BEST_CLASSED : BEST_GRADED;
     }
 
-    String bestName() {
+    public String bestName() {
         return name(best());
     }
 
     /** The same board of the strongest wood, where nobody said of what wood the stringers are. */
-    Optional<Material> findBestStringer(Length thickness, Length depth) {
+    public Optional<Material> findBestStringer(Length thickness, Length depth) {
         return stringersAreAssumed() ? find(board(best(), thickness, depth)) : Optional.empty();
     }
 
-    Optional<Material> findBestTread(Length thickness, Length width) {
+    public Optional<Material> findBestTread(Length thickness, Length width) {
         return treadsAreAssumed() ? find(board(best(), thickness, width)) : Optional.empty();
     }
 
@@ -135,7 +135,7 @@ record Woods(Strength said, Site.Setting setting) {
         return board.match(Optional::of, because -> Optional.empty());
     }
 
-    List<String> assumptions() {
+    public List<String> assumptions() {
         List<String> words = new ArrayList<>();
         if (stringersAreAssumed()) {
             words.add("Nobody said of what wood the stringers are: reckoned with " + name(stringers())

@@ -1,4 +1,4 @@
-package pitchboard.carry;
+package pitchboard.carry.members;
 
 import pitchboard.brief.Stringers;
 import pitchboard.brief.TreadMakeUp;
@@ -15,8 +15,8 @@ import pitchboard.strength.Section;
  * @param overhang past the outer face of the outer stringers
  * @param bearing length of it that lies on one stringer
  */
-record TreadCase(Length span, Section lies, Length overhang, Length bearing) {
-    static TreadCase of(Stair stair) {
+public record TreadCase(Length span, Section lies, Length overhang, Length bearing) {
+    public static TreadCase of(Stair stair) {
         TreadMakeUp treads = stair.brief().treads();
         Stringers stringers = stair.brief().stringers();
         return new TreadCase(
