@@ -187,6 +187,7 @@ public final class OrdinaryJob {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         Handrail.Past.NONE),
                 new Guard(true, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
                 wishes,

@@ -118,6 +118,7 @@ final class RandomBrief {
                 maybe(50, 130),
                 maybe(30, 70),
                 draws.maybe(50, () -> draws.percent(50)),
+                maybe(400, 1500),
                 Handrail.Past.NONE);
     }
 

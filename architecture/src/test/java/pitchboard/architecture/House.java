@@ -19,6 +19,9 @@ record House(String root, List<Row> rows) {
             engine    | strength.timber | measure, source, strength
             engine    | strength.eurocode | measure, source, strength
             engine    | plane       | measure
+            engine    | strength.elements.algebra | nothing
+            engine    | strength.elements.mesh | strength.elements.algebra
+            engine    | strength.elements | strength.elements.algebra, strength.elements.mesh
             engine    | site        | measure
             engine    | brief       | measure, site
             engine    | stair       | measure, source, plane, site, brief
@@ -32,6 +35,12 @@ record House(String root, List<Row> rows) {
             engine    | parts       | measure, source, plane, site, brief, stair, railing
             engine    | carry.members | measure, source, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
             engine    | carry       | measure, source, brief, stair, rules, parts, strength, carry.members
+            engine    | buying.cutting | nothing
+            engine    | buying.search | buying.cutting
+            engine    | money       | measure
+            engine    | buying.yard | measure, money
+            engine    | buying.need | measure, plane, brief, stair, parts, buying.yard
+            engine    | buying.order | measure, money, buying.cutting, buying.search, buying.yard, buying.need
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
             engine    | sheet.drafting | measure, plane, sheet, sheet.type
@@ -39,12 +48,16 @@ record House(String root, List<Row> rows) {
             engine    | sheet.tiling | sheet, sheet.type, sheet.drafting, sheet.frame
             engine    | sheet.inspection | sheet, sheet.type
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
-            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, carry, carry.members, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
-            engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.strength
-            engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
-            engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
-            engine    | intake..    | measure, source, site, brief, rules, strength.timber, strength.eurocode
-            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.papers, sheet.pictures, intake..
+            engine    | sheet.subject | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.table
+            engine    | sheet.rails  | measure, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.work   | measure, plane, site, brief, stair, railing, parts, sheet.drafting, sheet.frame, sheet.table, sheet.type, sheet.subject, sheet.rails
+            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, carry, carry.members, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work, sheet.strength
+            engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
+            engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures
+            engine    | sheet.buying | measure, money, brief, buying.yard, buying.need, buying.order, buying.cutting, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
+            engine    | intake..    | measure, source, site, brief, rules, money, buying.yard, strength.timber, strength.eurocode
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.subject, sheet.papers, sheet.pictures, intake.., buying.yard, buying.need, buying.search, buying.order, sheet.buying
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

@@ -2,9 +2,11 @@ package pitchboard.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import pitchboard.app.Jobs;
 import pitchboard.app.OpenedJob;
+import pitchboard.app.OpenedYard;
 import pitchboard.app.Trouble;
 import pitchboard.job.Job;
 import pitchboard.store.FileTrouble;
@@ -24,13 +26,27 @@ record Desk(PrintWriter results, PrintWriter messages) {
         return Jobs.open(file).match(understood -> Optional.of(understood.job()), this::tell);
     }
 
-    private Optional<Job> tell(OpenedJob.NotUnderstood unread) {
-        unread.troubles().stream().limit(MOST_TOLD).map(Trouble::sentence).forEach(this::say);
-        int more = unread.troubles().size() - MOST_TOLD;
-        if (more > 0) {
-            say(unread.troubles().get(0).file() + ": and " + more + " more, not shown");
+    /** Opens a price list; when it cannot be understood, its problems are told and nothing comes back. */
+    Optional<OpenedYard.Understood> openYard(Path file) throws FileTrouble {
+        OpenedYard opened = OpenedYard.open(file);
+        if (opened instanceof OpenedYard.Understood understood) {
+            return Optional.of(understood);
         }
+        tell(((OpenedYard.NotUnderstood) opened).troubles());
         return Optional.empty();
+    }
+
+    private Optional<Job> tell(OpenedJob.NotUnderstood unread) {
+        tell(unread.troubles());
+        return Optional.empty();
+    }
+
+    private void tell(List<Trouble> troubles) {
+        troubles.stream().limit(MOST_TOLD).map(Trouble::sentence).forEach(this::say);
+        int more = troubles.size() - MOST_TOLD;
+        if (more > 0) {
+            say(troubles.get(0).file() + ": and " + more + " more, not shown");
+        }
     }
 
     void say(String message) {

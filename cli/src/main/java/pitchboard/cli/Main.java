@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             ShowCommand.class,
             CompareCommand.class,
             PapersCommand.class,
+            BuyCommand.class,
             OpenCommand.class,
             RulebooksCommand.class
         },

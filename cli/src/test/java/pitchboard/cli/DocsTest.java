@@ -17,12 +17,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
 import pitchboard.intake.KeyLine;
+import pitchboard.intake.yard.YardText;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
 
 /** What the pages show is what the program does. */
 final class DocsTest {
     private static final String LOFT = "examples/boathouse-loft.yaml";
+    private static final String YARD = "examples/yard/harbour-street-timber.yaml";
 
     @TempDir
     Path folder;
@@ -71,6 +73,19 @@ final class DocsTest {
         page.holds("changes", table(ChangesText.keys(books)));
     }
 
+    @Test
+    void every_key_of_a_price_list_is_explained_and_its_example_shown() throws IOException {
+        Page page = Page.named("docs/yard-file.md");
+        page.holds("keys", table(YardText.keys()));
+        page.holds(
+                "list", "```yaml\n" + Files.readString(Run.ROOT.resolve(YARD)).stripTrailing() + "\n```\n");
+        page.holds(
+                "buy",
+                shown(
+                        "buy " + LOFT + " --yard " + YARD,
+                        Run.of("buy", loft(), "--yard", Run.ROOT.resolve(YARD).toString())));
+    }
+
     private static String table(List<KeyLine> lines) {
         String rows = lines.stream().map(DocsTest::row).collect(Collectors.joining());
         return "| Key | What it says | What may be written | Left out |\n|---|---|---|---|\n" + rows;
@@ -94,6 +109,17 @@ final class DocsTest {
             while (names.find()) {
                 fields.add(names.group(1));
             }
+        }
+        String bought = Run.of(
+                        "buy",
+                        "--json",
+                        loft(),
+                        "--yard",
+                        Run.ROOT.resolve(YARD).toString())
+                .out();
+        Matcher names = Pattern.compile("\"(\\w+)\":").matcher(bought);
+        while (names.find()) {
+            fields.add(names.group(1));
         }
         assertThat(fields)
                 .hasSizeGreaterThan(60)

@@ -16,7 +16,8 @@ import pitchboard.measure.Tape;
  * @param leftOut what happens when the line is not there
  */
 public record KeyLine(String path, String meaning, String inInches, String inMillimetres, String leftOut) {
-    static List<KeyLine> below(String path, Form<?> form) {
+    /** Every line inside a form, in the order they are written. */
+    public static List<KeyLine> below(String path, Form<?> form) {
         List<KeyLine> lines = new ArrayList<>();
         for (Key<?> key : form.keys()) {
             KeyLine line = of(path, key);

@@ -98,6 +98,7 @@ final class JobTextTest {
                                 Optional.empty(),
                                 Optional.empty(),
                                 Optional.empty(),
+                                Optional.empty(),
                                 Handrail.Past.NONE),
                         new Guard(
                                 true,

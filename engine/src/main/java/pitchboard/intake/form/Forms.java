@@ -2,6 +2,7 @@ package pitchboard.intake.form;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import pitchboard.measure.Graduation;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
@@ -54,6 +55,23 @@ public final class Forms {
     /** A load at one place, above zero, with its unit. */
     public static Form<Reckoned> loadAtPoint() {
         return LoadForm.AT_POINT;
+    }
+
+    /**
+     * A word or number that means what the function makes of it.
+     *
+     * @param read empty for text that means nothing
+     * @param write text that is read as the same value again
+     * @param wanted what may be written, as a phrase
+     */
+    public static <T> Form<T> parsed(
+            Function<String, Optional<T>> read, Function<T, String> write, String wanted, String example) {
+        return new ParsedForm<>(read, write, wanted, example);
+    }
+
+    /** A whole number of things. */
+    public static Form<Integer> count(int least, int most, int example) {
+        return new CountForm(least, most, example);
     }
 
     public static Form<Boolean> yesOrNo() {

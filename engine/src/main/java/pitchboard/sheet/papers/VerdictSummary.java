@@ -7,6 +7,7 @@ import pitchboard.rules.Finding;
 import pitchboard.rules.Verdict;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Pencil;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 

@@ -10,6 +10,7 @@ import pitchboard.measure.QuantityText;
 import pitchboard.measure.Tape;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
 import pitchboard.source.Figure;
@@ -31,7 +32,7 @@ final class WorkingsSheet {
                     table.heading(section.title());
                     section.figures().forEach(figure -> table.row(cells(subject, figure)));
                 });
-        return table.over(page -> frame.draft(PartsSheet.pageId("workings", page), "Worksheet"));
+        return table.over(page -> frame.draft("workings", page, "Worksheet"));
     }
 
     private static String[] cells(Subject subject, Figure figure) {

@@ -24,6 +24,7 @@ import pitchboard.sheet.PartRef;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.inspection.SheetInspection;
 import pitchboard.sheet.pictures.Pictures;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.stair.Stair;
 
 /** The sheets and the picture of a guard that is laid out. */

@@ -51,6 +51,8 @@ export default {
     add: 'Add {what}',
     remove: 'Remove',
     'leave-out': 'Leave open',
+    'ground-slopes': 'The ground slopes: read down from a level line',
+    'ground-level': 'The ground is level: one rise',
     'how-sure': 'How sure is it?',
     feet: 'feet',
     inches: 'inches',
