@@ -79,7 +79,32 @@ record PublishedLimits(Stair stair, Basis basis) {
                 Limit.atLeast(Length.inches(11, 1, 4)),
                 "the deck guide cuts stringers from boards {} deep",
                 "cut the stringers from deeper boards"));
+        thinTreads(across).ifPresent(findings::add);
         return findings;
+    }
+
+    /** No table has values for boards as thin as decking, so the guide's own word is all there is. */
+    private Optional<MemberFinding> thinTreads(StringerSpacing across) {
+        Length thickness = stair.brief().treads().thickness();
+        if (thickness.isAtLeast(Length.inches(1, 1, 2))) {
+            return Optional.empty();
+        }
+        Verdict verdict = thickness.isLessThan(Length.inches(1))
+                ? Limit.atLeast(Length.inches(1))
+                        .judge(thickness, Place.EVERY_STEP, () -> Phrase.of("use thicker tread boards"))
+                : Limit.atMost(Length.inches(18))
+                        .judge(across.spacing(), Place.EVERY_STEP, () -> Phrase.of("add a stringer"));
+        return Optional.of(new MemberFinding(
+                "published-thin-treads",
+                MemberFinding.Topic.PUBLISHED,
+                "thin tread boards on cut stringers",
+                verdict,
+                Phrase.of(
+                        "the deck guide lays boards {} thick on cut stringers at most {} apart",
+                        Length.inches(1),
+                        Length.inches(18)),
+                Optional.empty(),
+                Basis.DECK_GUIDE.memory("tread sizes")));
     }
 
     private boolean heavier() {

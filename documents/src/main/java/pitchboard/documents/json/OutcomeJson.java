@@ -1,5 +1,7 @@
 package pitchboard.documents.json;
 
+import java.util.List;
+import java.util.stream.Stream;
 import pitchboard.job.Job;
 import pitchboard.job.Outcome;
 import pitchboard.parts.Part;
@@ -53,7 +55,12 @@ public final class OutcomeJson {
                 .with("pieces", Json.list(designed.parts(), this::piece))
                 .with("findings", new FindingsJson(quantities).of(designed.findings()))
                 .with("strength", new StrengthJson(quantities).of(designed.carried()))
-                .with("worksheet", Json.list(designed.worksheet(), this::section));
+                .with("worksheet", Json.list(sections(designed), this::section));
+    }
+
+    private static List<Worksheet.Section> sections(Outcome.Designed designed) {
+        return Stream.concat(designed.worksheet().stream(), designed.carried().worksheet().stream())
+                .toList();
     }
 
     private Json piece(Part part) {
