@@ -17,6 +17,7 @@ record House(String root, List<Row> rows) {
             engine    | source      | measure
             engine    | strength    | measure, source
             engine    | strength.timber | measure, source, strength
+            engine    | strength.fasteners | measure, source, strength, strength.timber
             engine    | strength.eurocode | measure, source, strength
             engine    | plane       | measure
             engine    | strength.elements.algebra | nothing
