@@ -12,6 +12,7 @@ import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
+import pitchboard.brief.Strength;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.Stringers;
 import pitchboard.brief.Title;
@@ -186,10 +187,12 @@ public final class OrdinaryJob {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         Handrail.Past.NONE),
                 new Guard(true, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
                 wishes,
                 Brief.Use.DWELLING,
+                Strength.assumed(tape.units()),
                 tape,
                 Paper.LETTER);
     }

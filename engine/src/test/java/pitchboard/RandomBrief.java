@@ -26,10 +26,12 @@ final class RandomBrief {
     private static final List<Graduation> GRADUATIONS = List.of(Graduation.values());
 
     private final Draws draws;
+    private final RandomStrength strength;
     private final Tape tape;
 
-    RandomBrief(Draws draws) {
+    RandomBrief(Draws draws, RandomStrength strength) {
         this.draws = draws;
+        this.strength = strength;
         Graduation graduation = draws.oneOf(GRADUATIONS);
         this.tape = new Tape(graduation.isOfTheInch() ? Tape.Units.INCHES : Tape.Units.MILLIMETRES, graduation);
     }
@@ -51,6 +53,7 @@ final class RandomBrief {
                 new Guard(draws.percent(50), maybe(850, 1100), maybe(80, 120), maybe(120, 170), Optional.empty()),
                 wishes(),
                 draws.oneOf(List.of(Brief.Use.values())),
+                strength.strength(tape.units()),
                 tape,
                 draws.oneOf(List.of(Paper.values())));
     }
@@ -115,6 +118,7 @@ final class RandomBrief {
                 maybe(50, 130),
                 maybe(30, 70),
                 draws.maybe(50, () -> draws.percent(50)),
+                maybe(400, 1500),
                 Handrail.Past.NONE);
     }
 

@@ -24,7 +24,9 @@ public final class RandomJobs {
 
     public static Asked of(long seed) {
         Draws draws = new Draws(seed);
-        Brief brief = new RandomBrief(draws).brief();
+        // From a seed of its own, so that the stairs stay what they were before strength was asked for.
+        RandomStrength strength = new RandomStrength(new Draws(seed * 37 + 5));
+        Brief brief = new RandomBrief(draws, strength).brief();
         Site site = new RandomSite(draws, brief.tape()).site();
         // From a seed of its own, so that the stairs stay what they were before guards were laid out.
         Brief guarded = new RandomGuard(new Draws(seed * 31 + 17), brief.tape()).on(brief);

@@ -1,10 +1,14 @@
 package pitchboard;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import pitchboard.measure.Found;
 import pitchboard.measure.Length;
+import pitchboard.measure.Quantity;
 import pitchboard.measure.Ratio;
 import pitchboard.measure.Tape;
 import pitchboard.site.Certainty;
@@ -15,6 +19,7 @@ import pitchboard.site.Measured;
 import pitchboard.site.Overhead;
 import pitchboard.site.Rise;
 import pitchboard.site.Side;
+import pitchboard.site.Sight;
 import pitchboard.site.Sights;
 import pitchboard.site.Site;
 
@@ -49,29 +54,28 @@ final class RandomSite {
     }
 
     private Sights sights() {
-        return new Sights(
-                look(0, 200),
-                look(),
-                look(),
-                look(0, 25),
-                look(0, 250),
-                look(),
-                look(),
-                look(),
-                look(),
-                look(0, 400),
-                look(),
-                look(0, 900),
-                look(0, 1200),
-                look());
+        Map<Sight, Quantity> seen = new EnumMap<>(Sight.class);
+        for (Sight sight : Sight.values()) {
+            if (draws.percent(50)) {
+                seen.put(sight, look(sight));
+            }
+        }
+        return new Sights(seen);
     }
 
-    private Optional<Length> look(int lowMm, int highMm) {
-        return draws.maybe(50, () -> size(lowMm, highMm));
-    }
-
-    private Optional<Boolean> look() {
-        return draws.maybe(50, () -> draws.percent(70));
+    private Quantity look(Sight sight) {
+        return switch (sight) {
+            case FLOOR_EDGE -> size(0, 200);
+            case LINING_BELOW -> size(0, 25);
+            case SILL_DROP -> draws.percent(40) ? size(0, 250) : size(250, 600);
+            case WOOD_ABOVE_SOIL -> size(0, 400);
+            case FOOTING_DEPTH -> size(0, 900);
+            case FROST_DEPTH -> size(0, 1200);
+            case END_RISE_STRIPE -> size(0, 60);
+            case GROUND_BESIDE -> Ratio.of(1, draws.between(1, 20));
+            case GROUND_ALONG_RISER -> Ratio.of(1, draws.between(4, 60));
+            default -> Found.of(draws.percent(70));
+        };
     }
 
     private Length size(int lowMm, int highMm) {

@@ -17,6 +17,7 @@ import pitchboard.brief.HeadJoin;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
+import pitchboard.brief.Strength;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.Stringers;
 import pitchboard.brief.Title;
@@ -53,6 +54,7 @@ public final class StairFixtures {
             bottom depth 36 in; bottom width 36 in; bottom fall 0/1; bottom door none; bottom clear ?
             width 36 in; clear width ?; treads 11 1/4 in; thickness 1 in; boards 3/4 in; nosing rounded 1/4 in
             rails left; rail height 36 in; grip round 1 1/2 in; reach 3 1/2 in; clearance 1 1/2 in; full length yes
+            brackets ?; past foot 0 in; past head 0 in
             guard yes; guard height 36 in; opening 4 in; triangle 5 in
             stock depth 11 1/4 in; stock thickness 1 1/2 in; stringers 3
             """;
@@ -101,6 +103,9 @@ public final class StairFixtures {
             "reach",
             "clearance",
             "full length",
+            "brackets",
+            "past foot",
+            "past head",
             "guard height",
             "guard",
             "opening",
@@ -242,7 +247,8 @@ public final class StairFixtures {
                         findLength("reach"),
                         findLength("clearance"),
                         findYes("full length"),
-                        Handrail.Past.NONE),
+                        findLength("brackets"),
+                        new Handrail.Past(length("past foot"), length("past head"))),
                 new Guard(
                         is("guard", "yes"),
                         findLength("guard height"),
@@ -257,6 +263,7 @@ public final class StairFixtures {
                         Brief.Use.FREE_STANDING,
                         "free standing",
                         Brief.Use.STORAGE_OR_CRAWL_SPACE),
+                Strength.assumed(is("tape", "inches") ? Tape.Units.INCHES : Tape.Units.MILLIMETRES),
                 is("tape", "inches") ? Tape.SIXTEENTHS : Tape.MILLIMETRES,
                 Paper.LETTER);
     }

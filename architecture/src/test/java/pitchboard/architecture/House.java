@@ -15,7 +15,13 @@ record House(String root, List<Row> rows) {
     static final House PITCHBOARD = of("pitchboard", """
             engine    | measure     | nothing
             engine    | source      | measure
+            engine    | strength    | measure, source
+            engine    | strength.timber | measure, source, strength
+            engine    | strength.eurocode | measure, source, strength
             engine    | plane       | measure
+            engine    | strength.elements.algebra | nothing
+            engine    | strength.elements.mesh | strength.elements.algebra
+            engine    | strength.elements | strength.elements.algebra, strength.elements.mesh
             engine    | site        | measure
             engine    | brief       | measure, site
             engine    | stair       | measure, source, plane, site, brief
@@ -27,6 +33,7 @@ record House(String root, List<Row> rows) {
             engine    | rules.books.pacific | measure, source, rules, rules.kinds..
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair, railing
+            engine    | carry       | measure, source, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
             engine    | buying.cutting | nothing
             engine    | buying.search | buying.cutting
             engine    | money       | measure
@@ -40,14 +47,18 @@ record House(String root, List<Row> rows) {
             engine    | sheet.tiling | sheet, sheet.type, sheet.drafting, sheet.frame
             engine    | sheet.inspection | sheet, sheet.type
             engine    | sheet.table | sheet, sheet.type, sheet.drafting
-            engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling
-            engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.papers
-            engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.papers, sheet.pictures
+            engine    | sheet.subject | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.table
+            engine    | sheet.rails  | measure, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.work   | measure, plane, site, brief, stair, railing, parts, sheet.drafting, sheet.frame, sheet.table, sheet.type, sheet.subject, sheet.rails
+            engine    | sheet.strength | measure, source, plane, brief, stair, parts, strength, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work, sheet.strength
+            engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
+            engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures
             engine    | costing     | measure, money, brief, stair, parts, buying.yard, buying.need, buying.order, buying.cutting
             engine    | sheet.quote | measure, money, brief, costing, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
             engine    | sheet.buying | measure, money, brief, buying.yard, buying.need, buying.order, buying.cutting, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
-            engine    | intake..    | measure, source, site, brief, rules, money, buying.yard, costing
-            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.papers, sheet.pictures, intake.., buying.yard, buying.need, buying.search, buying.order, sheet.buying, money, costing, sheet.quote
+            engine    | intake..    | measure, source, site, brief, rules, money, buying.yard, costing, strength.timber, strength.eurocode
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.subject, sheet.papers, sheet.pictures, intake.., buying.yard, buying.need, buying.search, buying.order, sheet.buying, money, costing, sheet.quote
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

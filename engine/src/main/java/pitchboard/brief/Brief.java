@@ -10,6 +10,7 @@ import pitchboard.measure.Tape;
  * @param width of the flight: the length of the treads
  * @param clearWidth between whatever stands beside the walking space; empty when it is the width itself
  * @param use how the flight will be used, so that the rulebook's exemptions can be judged
+ * @param strength what its strength is reckoned with
  */
 public record Brief(
         Title title,
@@ -26,6 +27,7 @@ public record Brief(
         Guard guard,
         Wishes wishes,
         Use use,
+        Strength strength,
         Tape tape,
         Paper paper) {
     /** What the flight leads to. */

@@ -11,6 +11,7 @@ import pitchboard.measure.Length;
  * @param projection how far rail and brackets reach into the width; empty when undecided
  * @param clearance between rail and wall; empty when undecided or no wall
  * @param fullLength whether it runs from above the lowest riser to above the top riser with its ends returned
+ * @param brackets the widest they may be apart on a wall; empty when undecided
  * @param past how far it goes on beyond the flight
  */
 public record Handrail(
@@ -20,6 +21,7 @@ public record Handrail(
         Optional<Length> projection,
         Optional<Length> clearance,
         Optional<Boolean> fullLength,
+        Optional<Length> brackets,
         Past past) {
     /**
      * How far a rail goes on beyond the flight, measured level.

@@ -47,12 +47,18 @@ public final class Asking {
             case FOOTING_DEPTH -> SEEN + "footing depth";
             case FROST_DEPTH -> SEEN + "frost depth";
             case FOOTHOLDS -> SEEN + "guard gives no foothold";
+            case SLIP_CLASS -> SEEN + "slip class fits";
+            case GROUND_BESIDE -> SEEN + "ground beside falls";
+            case GROUND_ALONG_RISER -> SEEN + "ground along bottom riser";
+            case END_RISE_STRIPE -> SEEN + "stripe on bottom step";
+            case RAIL_UNDERSIDE -> SEEN + "rail underside free";
             case NOSING -> "wanted > nosing";
             case RAIL_HEIGHT -> RAIL + "height";
             case RAIL_GRIP -> RAIL + "grip";
             case RAIL_REACH -> RAIL + "reaches in";
             case RAIL_TO_WALL -> RAIL + "gap to wall";
             case RAIL_FULL_LENGTH -> RAIL + "full length";
+            case RAIL_BRACKETS -> RAIL + "brackets";
             case GUARD_HEIGHT -> GUARD + "height";
             case GUARD_OPENING -> GUARD + "gap";
             case GUARD_TRIANGLE -> GUARD + "triangle";

@@ -2,6 +2,7 @@ package pitchboard.job;
 
 import java.util.List;
 import java.util.function.Function;
+import pitchboard.carry.Carried;
 import pitchboard.parts.Part;
 import pitchboard.parts.Worksheet;
 import pitchboard.rules.Finding;
@@ -17,7 +18,8 @@ public sealed interface Outcome {
     /**
      * A stair was chosen; it may still have failing findings, when the wishes left no other.
      *
-     * @param findings worst first
+     * @param findings what the rulebook says, worst first
+     * @param carried whether it carries
      */
     record Designed(
             Job job,
@@ -25,7 +27,8 @@ public sealed interface Outcome {
             Stair stair,
             List<Finding> findings,
             List<Part> parts,
-            List<Worksheet.Section> worksheet)
+            List<Worksheet.Section> worksheet,
+            Carried carried)
             implements Outcome {
         public Designed {
             findings = List.copyOf(findings);

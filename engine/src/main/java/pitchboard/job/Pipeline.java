@@ -2,6 +2,7 @@ package pitchboard.job;
 
 import java.util.List;
 import java.util.function.Predicate;
+import pitchboard.carry.Carrier;
 import pitchboard.parts.PartMaker;
 import pitchboard.parts.Worksheet;
 import pitchboard.rules.Checker;
@@ -9,16 +10,19 @@ import pitchboard.rules.RulebookGate;
 import pitchboard.sheet.Picture;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.papers.Draughtsman;
-import pitchboard.sheet.papers.Subject;
 import pitchboard.sheet.pictures.FindingPlaces;
 import pitchboard.sheet.pictures.Pictures;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.stair.Choices;
 import pitchboard.stair.Considered;
+import pitchboard.stair.Option;
 import pitchboard.stair.Solver;
 import pitchboard.stair.Stair;
 
 /** The whole job, in reading order. */
 public final class Pipeline {
+    private static final int MOST_OTHERS = 40;
+
     private Pipeline() {}
 
     /** From what was said to a stair with its findings, pieces and figures, or to the reasons why none fits. */
@@ -41,7 +45,13 @@ public final class Pipeline {
                 stair,
                 Checker.check(stair, job.rulebook()),
                 PartMaker.partsOf(stair),
-                Worksheet.of(stair));
+                Worksheet.of(stair),
+                Carrier.check(stair, job.rulebook(), others(choices)));
+    }
+
+    /** What could be built instead, best first: as many as are worth a thought. */
+    private static List<Stair> others(Choices choices) {
+        return choices.allowed().stream().map(Option::stair).limit(MOST_OTHERS).toList();
     }
 
     /** The set of sheets for a stair. */
@@ -70,6 +80,7 @@ public final class Pipeline {
                 designed.parts(),
                 designed.findings(),
                 designed.worksheet(),
+                designed.carried(),
                 designed.job().rulebook(),
                 designed.job().fingerprint().text());
     }

@@ -8,8 +8,8 @@ public final class QuantityText {
 
     /**
      * With its unit, rounded once: lengths to the tape, ratios to three places, pitches to a tenth of a degree, printed
-     * angles to a hundredth, areas to a hundredth of a square inch or to whole square millimetres. Where a hair decides,
-     * {@link TrueText} hides less.
+     * angles to a hundredth, areas to a hundredth of a square inch or to whole square millimetres, reckoned numbers to
+     * four digits. Where a hair decides, {@link TrueText} hides less.
      */
     public static String write(Quantity quantity, Tape tape, Tape.Style style) {
         return quantity instanceof Length length
@@ -44,6 +44,9 @@ public final class QuantityText {
         }
         if (quantity instanceof Area area) {
             return area(area, places, tape, style);
+        }
+        if (quantity instanceof Reckoned reckoned) {
+            return reckoned.write(style);
         }
         return quantity instanceof Found found ? found.words() : Integer.toString(((Count) quantity).value());
     }

@@ -34,6 +34,7 @@ public final class PartMaker {
         maker.head();
         maker.foot();
         GuardLayout.find(stair).ifPresent(guard -> maker.parts.addAll(new RailParts(guard).parts()));
+        HandrailParts.find(stair).ifPresent(maker.parts::add);
         return List.copyOf(maker.parts);
     }
 

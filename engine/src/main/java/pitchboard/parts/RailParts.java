@@ -4,18 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import pitchboard.brief.Handrail;
 import pitchboard.brief.Infill;
 import pitchboard.brief.Section;
 import pitchboard.measure.Length;
 import pitchboard.railing.Filling;
 import pitchboard.railing.GuardLayout;
-import pitchboard.railing.HandrailRun;
 import pitchboard.railing.Post;
 
 /**
- * The pieces of a guard that is laid out, for all its sides, and of the handrail with it. Lengths are from tip to tip:
+ * The pieces of a guard that is laid out, for all its sides. Lengths are from tip to tip:
  * what a sloping or plumb cut takes is in them.
  */
 record RailParts(GuardLayout guard) {
@@ -26,7 +23,6 @@ record RailParts(GuardLayout guard) {
         parts.addAll(rails(
                 PartId.BOTTOM_RAIL, "bottom rail", guard.build().bottomRail().section(), guard.bottomRails()));
         parts.addAll(infill());
-        handrail().ifPresent(parts::add);
         return parts;
     }
 
@@ -103,32 +99,6 @@ record RailParts(GuardLayout guard) {
 
     private static Part infill(String name, String purpose, Section section) {
         return new Part(PartId.INFILL, name, purpose, 0, section.thickness(), section.width(), Length.ZERO);
-    }
-
-    private Optional<Part> handrail() {
-        Handrail rail = guard.stair().brief().handrail();
-        return HandrailRun.find(guard.stair())
-                .flatMap(run -> rail.grip().map(grip -> {
-                    Section section = section(grip);
-                    return new Part(
-                            PartId.HANDRAIL,
-                            "handrail",
-                            "from over the lowest nosing to over the top riser, ends returned",
-                            rail.sides().count(),
-                            section.thickness(),
-                            section.width(),
-                            run.length());
-                }));
-    }
-
-    /** Over all: its height square to the slope, and its width across. */
-    static Section section(Handrail.Grip grip) {
-        if (grip instanceof Handrail.Grip.Round round) {
-            return new Section(round.diameter(), round.diameter());
-        }
-        Handrail.Grip.Rectangle sides =
-                grip instanceof Handrail.Grip.Recessed recessed ? recessed.section() : (Handrail.Grip.Rectangle) grip;
-        return new Section(sides.height(), sides.width());
     }
 
     /** One part for each length, on every side; numbered when there are several. */

@@ -98,7 +98,8 @@ public record RailView(GuardLayout guard) {
                         .map(grip -> handrail(
                                 run,
                                 stair.pitch()
-                                        .plumbForDepth(RailParts.section(grip).thickness()))));
+                                        .plumbForDepth(
+                                                HandrailParts.section(grip).thickness()))));
     }
 
     private static Outline handrail(HandrailRun run, Length thickness) {

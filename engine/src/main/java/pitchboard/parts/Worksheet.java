@@ -1,5 +1,6 @@
 package pitchboard.parts;
 
+import java.util.ArrayList;
 import java.util.List;
 import pitchboard.source.Figure;
 import pitchboard.stair.Stair;
@@ -18,13 +19,18 @@ public final class Worksheet {
     public static List<Section> of(Stair stair) {
         StepFigures steps = new StepFigures(stair);
         WoodFigures wood = new WoodFigures(stair);
-        return List.of(
+        List<Section> sections = new ArrayList<>(List.of(
                 new Section("Total rise", steps.totalRise()),
                 new Section("Steps", steps.steps()),
                 new Section("Treads and nosing", steps.treads()),
                 new Section("Foot", wood.foot()),
                 new Section("Stringer", wood.stringer()),
                 new Section("Head", wood.head()),
-                new Section("Frame and checks", wood.frame()));
+                new Section("Frame and checks", wood.frame())));
+        List<Figure> rails = new RailFigures(stair).figures();
+        if (!rails.isEmpty()) {
+            sections.add(new Section("Guard and handrail", rails));
+        }
+        return List.copyOf(sections);
     }
 }

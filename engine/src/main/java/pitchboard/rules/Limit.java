@@ -10,6 +10,7 @@ import pitchboard.measure.Phrase;
 import pitchboard.measure.Pitch;
 import pitchboard.measure.Quantity;
 import pitchboard.measure.Ratio;
+import pitchboard.measure.Reckoned;
 
 /** A bound and on which side of it a stair must stay. */
 public record Limit(Bound bound, Quantity value) {
@@ -116,6 +117,9 @@ public record Limit(Bound bound, Quantity value) {
         if (quantity instanceof Found) {
             return "a look";
         }
+        if (quantity instanceof Reckoned) {
+            return "a load or a stress";
+        }
         return quantity instanceof Area ? "an area" : "an angle";
     }
 
@@ -136,6 +140,9 @@ public record Limit(Bound bound, Quantity value) {
             return a.compareTo(b);
         }
         if (measured instanceof Area a && value instanceof Area b) {
+            return a.compareTo(b);
+        }
+        if (measured instanceof Reckoned a && value instanceof Reckoned b) {
             return a.compareTo(b);
         }
         if (measured instanceof Found a && value instanceof Found b) {

@@ -7,6 +7,7 @@ package pitchboard.source;
  */
 public record Practice(String citation, Confidence confidence) implements Source {
     public static final Practice GEOMETRY = new Practice("geometry", Confidence.DERIVED);
+    public static final Practice STATICS = new Practice("statics", Confidence.DERIVED);
     public static final Practice MEASURED = new Practice("measured", Confidence.DERIVED);
     public static final Practice ASKED_FOR = new Practice("asked for", Confidence.DERIVED);
     public static final Practice CHOSEN = new Practice("chosen", Confidence.DERIVED);

@@ -10,6 +10,7 @@ import pitchboard.measure.Phrase;
 import pitchboard.measure.Pitch;
 import pitchboard.measure.Quantity;
 import pitchboard.measure.Ratio;
+import pitchboard.measure.Reckoned;
 
 /**
  * One thing against one candidate.
@@ -47,6 +48,9 @@ public record Objection(String id, String what, Quantity measured, Quantity limi
         }
         if (quantity instanceof Area area) {
             return area.squareInches().approx();
+        }
+        if (quantity instanceof Reckoned reckoned) {
+            return reckoned.value();
         }
         return quantity instanceof Count count ? count.value() : quantity.equals(Found.RIGHT) ? 1 : 0;
     }

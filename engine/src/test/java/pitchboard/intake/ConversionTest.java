@@ -52,12 +52,12 @@ final class ConversionTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             # Bare numbers get their unit; words, falls and names stay. What a job leaves out and inches decide is said:
-            # the paper, and the inch that is cut off each end of a stringer.
+            # the paper, the inch that is cut off each end of a stringer, and by which standard strength is reckoned.
             {"units": "inches", "measured": {"rise": "105 3/4"}} | {"units": "millimetres", "paper": "letter", "measured": {"rise": "2686.05 mm"}}
             {"units": "inches", "mark to": "1/32", "paper": "A4"} | {"units": "millimetres", "mark to": "0.5 mm", "paper": "A4"}
             {"units": "inches", "paper": "A4", "measured": {"rise": {"length": "100", "sure": "estimated"}}} | {"units": "millimetres", "paper": "A4", "measured": {"rise": {"length": "2540 mm", "sure": "estimated"}}}
             {"units": "inches", "paper": "A4", "measured": {"finish to come above": "none", "landing above": {"fall": "1 in 60"}}} | {"units": "millimetres", "paper": "A4", "measured": {"finish to come above": "none", "landing above": {"fall": "1 in 60"}}}
-            {"units": "inches", "paper": "A4", "wanted": {"stringers": {"depth": "11 1/4"}}} | {"units": "millimetres", "paper": "A4", "wanted": {"stringers": {"depth": "285.75 mm", "trim": "25.4 mm"}}}
+            {"units": "inches", "paper": "A4", "wanted": {"stringers": {"depth": "11 1/4"}}} | {"units": "millimetres", "paper": "A4", "wanted": {"stringers": {"depth": "285.75 mm", "trim": "25.4 mm"}, "strength": {"method": "allowable stress"}}}
             {"units": "inches", "paper": "A4", "measured": {"overhead": [{"from": "-6"}]}} | {"units": "millimetres", "paper": "A4", "measured": {"overhead": [{"from": "-152.4 mm"}]}}
             # Out of every range, not a length, not a line of the form: it goes on being wrong, and does not turn right.
             {"units": "inches", "paper": "A4", "measured": {"rise": "5000", "run available": "12 ells", "height": "12"}} | {"units": "millimetres", "paper": "A4", "measured": {"rise": "127000 mm", "run available": "12 ells", "height": "12"}}

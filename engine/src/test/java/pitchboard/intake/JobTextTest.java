@@ -18,6 +18,7 @@ import pitchboard.brief.HeadJoin;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
+import pitchboard.brief.Strength;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.Stringers;
 import pitchboard.brief.Title;
@@ -97,6 +98,7 @@ final class JobTextTest {
                                 Optional.empty(),
                                 Optional.empty(),
                                 Optional.empty(),
+                                Optional.empty(),
                                 Handrail.Past.NONE),
                         new Guard(
                                 true,
@@ -106,6 +108,7 @@ final class JobTextTest {
                                 Optional.empty()),
                         new Wishes(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(inches(10))),
                         Brief.Use.DWELLING,
+                        Strength.assumed(Tape.Units.INCHES),
                         Tape.SIXTEENTHS,
                         Paper.LETTER));
     }

@@ -52,6 +52,7 @@ public final class OutcomeJson {
                 .with("falls", new GuardJson(quantities).falls(designed.stair()))
                 .with("pieces", Json.list(designed.parts(), this::piece))
                 .with("findings", new FindingsJson(quantities).of(designed.findings()))
+                .with("strength", new StrengthJson(quantities).of(designed.carried()))
                 .with("worksheet", Json.list(designed.worksheet(), this::section));
     }
 

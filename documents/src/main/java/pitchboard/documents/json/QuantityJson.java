@@ -10,6 +10,7 @@ import pitchboard.measure.Length;
 import pitchboard.measure.Pitch;
 import pitchboard.measure.Quantity;
 import pitchboard.measure.Ratio;
+import pitchboard.measure.Reckoned;
 import pitchboard.measure.Tape;
 import pitchboard.measure.TapeWriter;
 
@@ -33,6 +34,11 @@ record QuantityJson(Tape tape) {
         }
         if (quantity instanceof Found found) {
             return Json.object().says("found", found.words());
+        }
+        if (quantity instanceof Reckoned reckoned) {
+            return Json.object()
+                    .with("value", Json.number(reckoned.value()))
+                    .says("unit", reckoned.unit().sign(Tape.Style.PLAIN));
         }
         return quantity instanceof Ratio ratio ? Json.number(ratio.approx()) : Json.number(((Count) quantity).value());
     }

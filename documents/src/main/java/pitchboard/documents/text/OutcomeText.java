@@ -40,6 +40,7 @@ public final class OutcomeText {
         figures(stair);
         instead(designed);
         findings(designed.findings());
+        new StrengthText(tape, lines).write(designed.carried());
         pieces(designed.parts());
         marks(stair);
         return lines.text();

@@ -26,6 +26,8 @@ public final class Bounds {
     public static final Form<Length> SILL_DROP = length("0", "4'", "1 1/2\"", "38 mm");
     public static final Form<Length> SOIL = length("0", "12'", "12\"", "300 mm");
     public static final Form<Ratio> FALL = new SlopeForm(Ratio.of(1, 4));
+    public static final Form<Ratio> GROUND_BESIDE = new SlopeForm(Ratio.of(4));
+    public static final Form<Length> STRIPE = length("0", "12\"", "1\"", "25 mm");
 
     // Wanted.
     public static final Form<Length> FLIGHT_WIDTH = length("12\"", "12'", "40\"", "900 mm");
@@ -44,6 +46,7 @@ public final class Bounds {
     public static final Form<Length> RAIL_HEIGHT = length("20\"", "60\"", "36\"", "900 mm");
     public static final Form<Length> RAIL_SECTION = length("1/2\"", "12\"", "1 1/2\"", "45 mm");
     public static final Form<Length> RAIL_REACH = length("0", "12\"", "3 1/4\"", "85 mm");
+    public static final Form<Length> BRACKETS = length("6\"", "10'", "32\"", "800 mm");
     public static final Form<Length> GUARD_HEIGHT = length("20\"", "72\"", "36\"", "900 mm");
     public static final Form<Length> GUARD_GAP = length("0", "36\"", "4\"", "99 mm");
     public static final Form<Length> POST_SECTION = length("1\"", "8\"", "3 1/2\"", "90 mm");

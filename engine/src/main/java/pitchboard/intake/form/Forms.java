@@ -6,6 +6,7 @@ import java.util.function.Function;
 import pitchboard.measure.Graduation;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
+import pitchboard.measure.Reckoned;
 
 /** The kinds of value a line can have, by name. */
 public final class Forms {
@@ -44,6 +45,16 @@ public final class Forms {
     /** A limit of a rule: a length, an angle, a slope, an area or a number of things. */
     public static Form<Quantity> limit() {
         return new LimitForm();
+    }
+
+    /** A load spread over an area, above zero, with its unit. */
+    public static Form<Reckoned> loadOnArea() {
+        return LoadForm.ON_AREA;
+    }
+
+    /** A load at one place, above zero, with its unit. */
+    public static Form<Reckoned> loadAtPoint() {
+        return LoadForm.AT_POINT;
     }
 
     /**

@@ -36,6 +36,8 @@ final class HandrailForm extends GroupForm<Handrail> {
             Forms.yesOrNo(),
             "whether it runs from above the lowest riser to above the top riser, with its ends returned",
             ASKED);
+    private static final Key<Optional<Length>> BRACKETS = Key.open(
+            "brackets", Bounds.BRACKETS, "the most that brackets on a wall are to be apart, middle to middle", ASKED);
     private static final Key<Length> PAST_FOOT = past(
             "past the foot", "how far it goes on before the lowest nosing, measured level, at the slope of the flight");
     private static final Key<Length> PAST_HEAD = past("past the head", "how far it goes on level behind the top riser");
@@ -47,7 +49,7 @@ final class HandrailForm extends GroupForm<Handrail> {
 
     @Override
     public List<Key<?>> keys() {
-        return List.of(SIDES, HEIGHT, GRIP, REACH, WALL_GAP, FULL_LENGTH, PAST_FOOT, PAST_HEAD);
+        return List.of(SIDES, HEIGHT, GRIP, REACH, WALL_GAP, FULL_LENGTH, BRACKETS, PAST_FOOT, PAST_HEAD);
     }
 
     @Override
@@ -64,6 +66,7 @@ final class HandrailForm extends GroupForm<Handrail> {
                 in.get(REACH),
                 in.get(WALL_GAP),
                 in.get(FULL_LENGTH),
+                in.get(BRACKETS),
                 new Handrail.Past(in.get(PAST_FOOT), in.get(PAST_HEAD)));
     }
 
@@ -75,6 +78,7 @@ final class HandrailForm extends GroupForm<Handrail> {
         out.put(REACH, value.projection());
         out.put(WALL_GAP, value.clearance());
         out.put(FULL_LENGTH, value.fullLength());
+        out.put(BRACKETS, value.brackets());
         out.put(PAST_FOOT, value.past().foot());
         out.put(PAST_HEAD, value.past().head());
     }

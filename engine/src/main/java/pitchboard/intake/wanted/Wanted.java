@@ -10,6 +10,7 @@ import pitchboard.brief.HeadJoin;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
+import pitchboard.brief.Strength;
 import pitchboard.brief.Stringers;
 import pitchboard.brief.Title;
 import pitchboard.brief.TreadMakeUp;
@@ -31,7 +32,8 @@ public record Wanted(
         Handrail handrail,
         Guard guard,
         Wishes wishes,
-        Brief.Use use) {
+        Brief.Use use,
+        Strength strength) {
     public static Wanted of(Brief brief) {
         return new Wanted(
                 brief.headJoin(),
@@ -46,7 +48,8 @@ public record Wanted(
                 brief.handrail(),
                 brief.guard(),
                 brief.wishes(),
-                brief.use());
+                brief.use(),
+                brief.strength());
     }
 
     public Brief brief(Title title, Tape tape, Paper paper) {
@@ -65,6 +68,7 @@ public record Wanted(
                 guard,
                 wishes,
                 use,
+                strength,
                 tape,
                 paper);
     }

@@ -11,6 +11,7 @@ import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Risers;
+import pitchboard.brief.Strength;
 import pitchboard.brief.Stringers;
 import pitchboard.brief.TreadMakeUp;
 import pitchboard.brief.Wishes;
@@ -63,6 +64,12 @@ public final class WantedForm extends GroupForm<Wanted> {
                     + " apart from any building",
             "dwelling",
             units -> Brief.Use.DWELLING);
+    private static final Key<Strength> STRENGTH = Key.defaulting(
+            "strength",
+            new StrengthForm(),
+            "what the strength is reckoned with; every line may be left out",
+            "assumed, and the papers say so",
+            Strength::assumed);
 
     @Override
     public List<Key<?>> keys() {
@@ -79,7 +86,8 @@ public final class WantedForm extends GroupForm<Wanted> {
                 HANDRAIL,
                 GUARD,
                 STEPS,
-                USE);
+                USE,
+                STRENGTH);
     }
 
     @Override
@@ -97,7 +105,8 @@ public final class WantedForm extends GroupForm<Wanted> {
                 in.get(HANDRAIL),
                 in.get(GUARD),
                 in.get(STEPS),
-                in.get(USE));
+                in.get(USE),
+                in.get(STRENGTH));
         check(wanted, in);
         return wanted;
     }
@@ -139,5 +148,6 @@ public final class WantedForm extends GroupForm<Wanted> {
         out.put(GUARD, value.guard());
         out.put(STEPS, value.wishes());
         out.put(USE, value.use());
+        out.put(STRENGTH, value.strength());
     }
 }

@@ -60,6 +60,11 @@ public final class Frame {
         return wanted.test(id) ? new Draft(id, title, room()) : Draft.blank(id, title, room());
     }
 
+    /** One of several pages about one thing, numbered from 1: ids stay unique. */
+    public Draft draft(String id, int page, String title) {
+        return draft(page == 1 ? id : id + "-" + page, title);
+    }
+
     /** Numbers the drafts in their order and puts the frame round those that are wanted. */
     public List<Sheet> bind(List<Draft> drafts) {
         List<Sheet> sheets = new ArrayList<>();

@@ -10,6 +10,7 @@ import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
+import pitchboard.brief.Strength;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.Stringers;
 import pitchboard.brief.Title;
@@ -110,10 +111,12 @@ record Sample(HeadJoin join, HeadFixing fixing, FootDetail foot, Risers risers, 
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         Handrail.Past.NONE),
                 new Guard(false, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
                 Wishes.NONE,
                 Brief.Use.DWELLING,
+                Strength.assumed(Tape.Units.INCHES),
                 Tape.SIXTEENTHS,
                 Paper.LETTER);
     }

@@ -11,8 +11,8 @@ import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.View;
-import pitchboard.sheet.papers.SidePicture;
 import pitchboard.sheet.pictures.Canvas;
+import pitchboard.sheet.subject.SidePicture;
 import pitchboard.sheet.tiling.Pane;
 import pitchboard.stair.Stair;
 

@@ -8,6 +8,14 @@ import pitchboard.sheet.Sheet;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.frame.TitleBlock;
+import pitchboard.sheet.rails.HandrailSheet;
+import pitchboard.sheet.rails.InfillSheet;
+import pitchboard.sheet.rails.PostSheet;
+import pitchboard.sheet.rails.RailSheet;
+import pitchboard.sheet.strength.StrengthSheets;
+import pitchboard.sheet.subject.Subject;
+import pitchboard.sheet.work.CautionSheet;
+import pitchboard.sheet.work.OrderSheet;
 
 /** Draws the set, in the order a crew turns the pages. */
 public final class Draughtsman {
@@ -52,12 +60,14 @@ public final class Draughtsman {
         drafts.addAll(RailSheet.of(subject, frame));
         drafts.addAll(PostSheet.of(subject, frame));
         drafts.addAll(InfillSheet.of(subject, frame));
+        drafts.addAll(HandrailSheet.of(subject, frame));
         // How many pages the others take only shows when they are laid out, and every sheet says "of" how many it is.
         drafts.addAll(PartsSheet.of(subject, frame));
         drafts.addAll(OrderSheet.of(subject, frame));
         drafts.addAll(PitchBoardSheet.of(subject, frame));
         drafts.addAll(EndSheets.patterns(subject, frame));
         drafts.addAll(RulesSheet.of(subject, frame));
+        drafts.addAll(StrengthSheets.of(subject.stair(), subject.carried(), frame));
         drafts.addAll(WorkingsSheet.of(subject, frame));
         drafts.addAll(CautionSheet.of(subject, frame));
         return frame.bind(drafts);

@@ -18,6 +18,8 @@ import pitchboard.sheet.drafting.Hatch;
 import pitchboard.sheet.drafting.Material;
 import pitchboard.sheet.drafting.Pencil;
 import pitchboard.sheet.drafting.View;
+import pitchboard.sheet.subject.SidePicture;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.tiling.Clip;
 import pitchboard.stair.Stair;
 import pitchboard.stair.StringerShape;

@@ -8,6 +8,7 @@ import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.tiling.Tiles;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;

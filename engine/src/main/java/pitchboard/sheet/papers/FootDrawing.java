@@ -12,6 +12,7 @@ import pitchboard.sheet.Pen;
 import pitchboard.sheet.drafting.Dimensions;
 import pitchboard.sheet.drafting.Material;
 import pitchboard.sheet.drafting.View;
+import pitchboard.sheet.subject.Subject;
 
 /** The foot: what it stands on, the first cut, toe and heel. */
 final class FootDrawing extends EndDetail {

@@ -12,6 +12,7 @@ import pitchboard.sheet.Pen;
 import pitchboard.sheet.drafting.Dimensions;
 import pitchboard.sheet.drafting.Material;
 import pitchboard.sheet.drafting.View;
+import pitchboard.sheet.subject.Subject;
 
 /** The head: the header, what is let into the stringer there, and the plumb cut. */
 final class HeadDrawing extends EndDetail {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Pencil;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.stair.Flight;

@@ -4,6 +4,8 @@ import java.util.List;
 import pitchboard.parts.Part;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.SidePicture;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
 import pitchboard.sheet.type.Lettering;
@@ -36,11 +38,6 @@ final class PartsSheet {
         }
         table.heading("Sizes are as the wood measures. A stringer's length is the board it needs, trimming at both ends"
                 + " included.");
-        return table.over(page -> frame.draft(pageId("parts", page), "Pieces"));
-    }
-
-    /** Ids stay unique when a table runs over several pages. */
-    static String pageId(String id, int page) {
-        return page == 1 ? id : id + "-" + page;
+        return table.over(page -> frame.draft("parts", page, "Pieces"));
     }
 }

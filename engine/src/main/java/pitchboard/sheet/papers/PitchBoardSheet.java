@@ -12,6 +12,8 @@ import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.Signs;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.SidePicture;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.tiling.Tiles;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;

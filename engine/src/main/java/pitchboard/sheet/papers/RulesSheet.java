@@ -11,6 +11,7 @@ import pitchboard.rules.Verdict;
 import pitchboard.sheet.PartRef;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
 
@@ -35,7 +36,7 @@ final class RulesSheet {
     static List<Draft> of(Subject subject, Frame frame) {
         RulesSheet sheet = new RulesSheet(subject);
         sheet.fill();
-        return sheet.table.over(page -> frame.draft(PartsSheet.pageId("rules", page), sheet.title()));
+        return sheet.table.over(page -> frame.draft("rules", page, sheet.title()));
     }
 
     private String title() {

@@ -23,6 +23,8 @@ import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.Station;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.SidePicture;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.tiling.Clip;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;

@@ -2,10 +2,12 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import pitchboard.carry.MemberFinding;
 import pitchboard.rules.Finding;
 import pitchboard.rules.Verdict;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Pencil;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 
@@ -48,7 +50,17 @@ final class VerdictSummary {
         }
         lines.add(count(Verdict.Pass.class) + " pass, " + count(Verdict.CannotTell.class)
                 + " still to be measured or seen to");
+        lines.add(strength());
         return lines;
+    }
+
+    private String strength() {
+        long failing = subject.carried().findings().stream()
+                .filter(MemberFinding::isFailure)
+                .count();
+        return failing == 0
+                ? "strength: nothing fails, see its sheet"
+                : "strength: **" + failing + " FAIL**, see its sheet";
     }
 
     private List<Finding> failures() {

@@ -2,14 +2,15 @@ package pitchboard.sheet.papers;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pitchboard.measure.ExactText;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
 import pitchboard.measure.QuantityText;
 import pitchboard.measure.Tape;
-import pitchboard.parts.Worksheet;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
 import pitchboard.source.Figure;
@@ -26,11 +27,12 @@ final class WorkingsSheet {
                 Column.rest("with"),
                 Column.right("exactly", 34),
                 Column.right("on the tape", 27).bold());
-        for (Worksheet.Section section : subject.worksheet()) {
-            table.heading(section.title());
-            section.figures().forEach(figure -> table.row(cells(subject, figure)));
-        }
-        return table.over(page -> frame.draft(PartsSheet.pageId("workings", page), "Worksheet"));
+        Stream.concat(subject.worksheet().stream(), subject.carried().worksheet().stream())
+                .forEach(section -> {
+                    table.heading(section.title());
+                    section.figures().forEach(figure -> table.row(cells(subject, figure)));
+                });
+        return table.over(page -> frame.draft("workings", page, "Worksheet"));
     }
 
     private static String[] cells(Subject subject, Figure figure) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import pitchboard.sheet.Picture;
-import pitchboard.sheet.papers.Subject;
+import pitchboard.sheet.subject.Subject;
 
 /** The pictures of one stair: {@code stair} from the side, {@code stringer} on its board. */
 public final class Pictures {

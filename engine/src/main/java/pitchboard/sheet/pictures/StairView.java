@@ -13,9 +13,9 @@ import pitchboard.sheet.Box;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.View;
-import pitchboard.sheet.papers.OverheadPicture;
-import pitchboard.sheet.papers.RailPicture;
-import pitchboard.sheet.papers.SidePicture;
+import pitchboard.sheet.subject.OverheadPicture;
+import pitchboard.sheet.subject.RailPicture;
+import pitchboard.sheet.subject.SidePicture;
 import pitchboard.stair.Stair;
 import pitchboard.stair.StringerShape;
 

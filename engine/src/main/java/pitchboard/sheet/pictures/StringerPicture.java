@@ -16,7 +16,7 @@ import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Pencil;
 import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.View;
-import pitchboard.sheet.papers.Subject;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.sheet.type.Typesetter;

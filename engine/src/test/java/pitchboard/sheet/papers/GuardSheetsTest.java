@@ -11,6 +11,7 @@ import pitchboard.GuardedStairs;
 import pitchboard.Rebuilt;
 import pitchboard.brief.Infill;
 import pitchboard.brief.Posts;
+import pitchboard.carry.Carrier;
 import pitchboard.measure.Length;
 import pitchboard.parts.Part;
 import pitchboard.parts.PartMaker;
@@ -23,6 +24,7 @@ import pitchboard.sheet.PartRef;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.inspection.SheetInspection;
 import pitchboard.sheet.pictures.Pictures;
+import pitchboard.sheet.subject.Subject;
 import pitchboard.stair.Stair;
 
 /** The sheets and the picture of a guard that is laid out. */
@@ -47,7 +49,13 @@ final class GuardSheetsTest {
     private static Subject subject(Stair stair) {
         Rulebook book = Books.all().get(1);
         return new Subject(
-                stair, PartMaker.partsOf(stair), Checker.check(stair, book), Worksheet.of(stair), book, "ABCD-EFGH");
+                stair,
+                PartMaker.partsOf(stair),
+                Checker.check(stair, book),
+                Worksheet.of(stair),
+                Carrier.check(stair, book, List.of()),
+                book,
+                "ABCD-EFGH");
     }
 
     private static Stream<PartRef> drawnOn(Sheet sheet) {

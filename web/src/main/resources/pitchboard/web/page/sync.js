@@ -47,6 +47,12 @@ export async function save() {
     }
 }
 
+/** Saves all that is on the table, with what was changed while an earlier save was under way; tells whether it did. */
+export async function saveAll() {
+    for (let saves = 0; saves < 2 && !isSaved(state.open); saves++) await (busy ?? save());
+    return isSaved(state.open);
+}
+
 async function attempt() {
     const open = state.open;
     if (!open || isSaved(open) || state.conflict || inAlong()) return;

@@ -51,6 +51,8 @@ export default {
     add: 'Add {what}',
     remove: 'Remove',
     'leave-out': 'Leave open',
+    'ground-slopes': 'The ground slopes: read down from a level line',
+    'ground-level': 'The ground is level: one rise',
     'how-sure': 'How sure is it?',
     feet: 'feet',
     inches: 'inches',
@@ -176,7 +178,7 @@ export default {
 
     'caution.rules': 'The local code as adopted decides, and the official who reads it. Clauses are paraphrased here; many figures are from memory and say so.',
     'caution.wood': 'Measure twice. Support the board and clamp it, keep hands out of the saw’s line, wear eye and ear protection.',
-    'caution.papers': 'Print at actual size: the ruler on the true-size sheets proves the printer. Strength is not checked here.',
+    'caution.papers': 'Print at actual size: the ruler on the true-size sheets proves the printer. The strength sheet is a reckoning, not a permit.',
     'caution.all': 'Where loads, spans, fixings or ground can hurt someone, ask a licensed professional.',
 
     'notice.trouble': 'Something went wrong: {trouble}',

@@ -178,6 +178,13 @@ final class Page {
                 .perform();
     }
 
+    /** Puts all words at once in place of what stands in the field that has the focus. */
+    void pasteOver(String words) {
+        until("return document.activeElement?.matches('input')");
+        run("document.activeElement.select()");
+        driver.executeCdpCommand("Input.insertText", Map.of("text", words));
+    }
+
     void keys(CharSequence... keys) {
         new Actions(driver).sendKeys(keys).perform();
     }
@@ -193,6 +200,11 @@ final class Page {
     void prefers(String feature, String value) {
         driver.executeCdpCommand(
                 "Emulation.setEmulatedMedia", Map.of("features", List.of(Map.of("name", feature, "value", value))));
+    }
+
+    /** How it runs on a device whose processor is this many times slower. */
+    void isSlow(int times) {
+        driver.executeCdpCommand("Emulation.setCPUThrottlingRate", Map.of("rate", times));
     }
 
     /** What the browser complained about since it was last asked: scripts, styles, files, the page's own policy. */

@@ -39,6 +39,23 @@ final class TypingTest extends Visit {
     }
 
     @Test
+    void papers_from_the_server_wait_for_what_was_just_typed() throws Exception {
+        String id = openExample("papers");
+        page.run("const send = window.fetch; const held = new Promise(free => { window.letGo = free; });"
+                + "window.fetch = async (to, how) => { if (how?.method === 'PUT') await held; return send(to, how); };"
+                + "window.open = () => ({ set location(to) { window.went = to; } });");
+        page.tapOn(Page.row("job"));
+        page.typeOver("Boat shed stair");
+        page.tap("Done");
+        page.tap("All sheets as PDF");
+        assertThat(page.run("return window.went ?? 'nowhere yet'")).isEqualTo("nowhere yet");
+        page.run("window.letGo()");
+        String went = (String) page.until("return window.went");
+        assertThat(went).endsWith("/papers.pdf");
+        assertThat(saved(id, "job")).isEqualTo("Boat shed stair");
+    }
+
+    @Test
     void cancelling_gives_the_answer_back_that_was_there() throws Exception {
         String id = openExample("tape");
         page.tapOn(Page.row("measured > rise"));

@@ -67,6 +67,7 @@ abstract class Visit {
                 });
         driver.switchTo().window(window);
         driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of()));
+        page.isSlow(1);
         driver.get("about:blank");
         desk.close();
         assertThat(complaints).filteredOn(expected().negate()).isEmpty();

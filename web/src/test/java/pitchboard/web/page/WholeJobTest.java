@@ -39,6 +39,34 @@ final class WholeJobTest extends Visit {
         thePdfBearsTheJobsName();
     }
 
+    /** Over ground that slopes the rise is not one number: four readings take its place, and one tap takes it back. */
+    @Test
+    void a_rise_over_sloping_ground_is_read_down_from_a_level_line() throws Exception {
+        String id = openExample("tape");
+        String before = page.text(Page.row("measured > rise"));
+        page.tapOn(Page.row("measured > rise"));
+        page.tap("The ground slopes");
+        page.press("0");
+        page.tap("Done");
+        page.answer("measured > level line > readings > 1 > down", "8", "'", "1", "0", "\"");
+        page.answer("measured > level line > readings > 2 > out", "1", "4", "'");
+        page.answer("measured > level line > readings > 2 > down", "9", "'", "2", "\"");
+        page.untilSaved();
+        assertThat(saved(id, "measured", "level line", "readings", "2", "down")).isEqualTo("9' 2\"");
+        assertThat(page.has(Page.row("measured > rise"))).isFalse();
+        page.until("const { state } = await import('/page/state.js');"
+                + "return state.problems.length === 0 && !state.stale && state.answer.outcome.stair");
+        page.tap("The ground is level");
+        page.tap("Cancel");
+        page.tap("The ground is level");
+        page.typeOver("8' 9 3/4\"");
+        page.tap("Done");
+        page.untilSays(Page.row("measured > rise"), "8' 9 3/4\"");
+        assertThat(page.text(Page.row("measured > rise"))).isEqualTo(before);
+        assertThat(page.has(Page.row("measured > level line > readings > 1 > out")))
+                .isFalse();
+    }
+
     private void measure() {
         page.answer("measured > rise", "8", "'", "9", "3/4");
         page.choose("measured > finish to come above", "None");

@@ -25,6 +25,8 @@ import pitchboard.rules.kinds.rails.HandrailClearanceAtLeast;
 import pitchboard.rules.kinds.rails.HandrailHeightAtLeast;
 import pitchboard.rules.kinds.rails.HandrailHeightAtMost;
 import pitchboard.rules.kinds.rails.HandrailSidesAtLeast;
+import pitchboard.rules.kinds.rails.RailBottomExtension;
+import pitchboard.rules.kinds.rails.RailTopExtensionAtLeast;
 import pitchboard.rules.kinds.steps.RiseAtLeast;
 import pitchboard.rules.kinds.steps.RiseAtMost;
 import pitchboard.rules.kinds.steps.RunAtLeast;
@@ -81,8 +83,8 @@ public final class Ada2010 {
                 new HandrailHeightAtMost(IN.read("505.4"), inches(38)),
                 new HandrailClearanceAtLeast(IN.read("505.5"), inches(1, 1, 2)),
                 ToLookAt.of(Matter.RAIL_UNDERSIDE, IN.read("505.6"), Limit.atMost(Ratio.of(20, 100))),
-                ToLookAt.of(Matter.RAIL_TOP_EXTENSION, IN.read("505.10.2"), Limit.atLeast(inches(12))),
-                ToLookAt.of(Matter.RAIL_BOTTOM_EXTENSION, IN.read("505.10.3")));
+                new RailTopExtensionAtLeast(IN.read("505.10.2"), inches(12)),
+                new RailBottomExtension(IN.read("505.10.3")));
     }
 
     private static List<Rule> grips() {

@@ -36,6 +36,8 @@ import pitchboard.rules.kinds.rails.HandrailHeightAtMost;
 import pitchboard.rules.kinds.rails.HandrailProjectionAtMost;
 import pitchboard.rules.kinds.rails.HandrailReachAtMost;
 import pitchboard.rules.kinds.rails.HandrailSidesAtLeast;
+import pitchboard.rules.kinds.rails.RailBottomExtension;
+import pitchboard.rules.kinds.rails.RailTopExtensionAtLeast;
 import pitchboard.rules.kinds.room.ClearWidthAtLeast;
 import pitchboard.rules.kinds.room.HeadroomAtLeast;
 import pitchboard.rules.kinds.steps.FlightRiseAtMost;
@@ -123,8 +125,8 @@ public final class Ibc2021 {
                 new HandrailClearanceAtLeast(IN.elsewhere("1014.7"), inches(1, 1, 2)),
                 new HandrailProjectionAtMost(IN.memory("1014.8"), inches(4, 1, 2)),
                 new HandrailReachAtMost(IN.memory("1014.9"), inches(30)),
-                ToLookAt.of(Matter.RAIL_TOP_EXTENSION, IN.elsewhere("1014.6"), Limit.atLeast(inches(12))),
-                ToLookAt.of(Matter.RAIL_BOTTOM_EXTENSION, IN.elsewhere("1014.6")));
+                new RailTopExtensionAtLeast(IN.elsewhere("1014.6"), inches(12)),
+                new RailBottomExtension(IN.elsewhere("1014.6")));
     }
 
     private static List<Rule> guards() {

@@ -34,6 +34,7 @@ import pitchboard.rules.kinds.rails.HandrailHeightAtLeast;
 import pitchboard.rules.kinds.rails.HandrailHeightAtMost;
 import pitchboard.rules.kinds.rails.HandrailProjectionAtMost;
 import pitchboard.rules.kinds.rails.OneRailWidthLessThan;
+import pitchboard.rules.kinds.rails.RailBracketSpacingAtMost;
 import pitchboard.rules.kinds.rails.UnrailedRisersLessThan;
 import pitchboard.rules.kinds.room.ClearWidthAtLeast;
 import pitchboard.rules.kinds.room.HeadroomAtLeast;
@@ -122,7 +123,7 @@ public final class Nbc2020 {
                 new HandrailHeightAtMost(IN.elsewhere("9.8.7.4"), mm(1070)),
                 new HandrailClearanceAtLeast(IN.elsewhere("9.8.7.5"), mm(50)),
                 new HandrailProjectionAtMost(IN.elsewhere("9.8.2.1 / 9.8.7.6"), mm(100)),
-                ToLookAt.of(Matter.RAIL_BRACKETS, IN.elsewhere("9.8.7.7"), Limit.atMost(mm(1200))));
+                new RailBracketSpacingAtMost(IN.elsewhere("9.8.7.7"), mm(1200)));
     }
 
     private static List<Proviso> outdoors() {

@@ -10,6 +10,7 @@ import pitchboard.rules.Verdict;
 import pitchboard.rules.kinds.Bounded;
 import pitchboard.rules.kinds.landings.Doors;
 import pitchboard.site.Landing;
+import pitchboard.site.Sight;
 import pitchboard.site.Sights;
 import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
@@ -47,18 +48,20 @@ public record EgressDoorDropAtMost(Clause clause, Limit bound, Length swingingAw
     }
 
     private Verdict judge(Sights seen, Limit limit) {
-        if (!seen.egressDoor().orElse(true)) {
+        if (!seen.isSo(Sight.EGRESS_DOOR).orElse(true)) {
             return Verdict.doesNotApply("the door is not the required way out");
         }
-        if (seen.sillDrop().isEmpty()) {
+        if (seen.length(Sight.SILL_DROP).isEmpty()) {
             return Verdict.cannotTell(
                     Fact.SILL_DROP,
                     "measure from the sill down to the landing: {} at most, if this is the required egress door",
                     limit.value());
         }
-        Verdict found =
-                limit.judge(seen.sillDrop().get(), Place.HEAD, () -> Phrase.of("raise the landing, or lower the sill"));
-        return found instanceof Verdict.Fail && seen.egressDoor().isEmpty()
+        Verdict found = limit.judge(
+                seen.length(Sight.SILL_DROP).get(),
+                Place.HEAD,
+                () -> Phrase.of("raise the landing, or lower the sill"));
+        return found instanceof Verdict.Fail && seen.isSo(Sight.EGRESS_DOOR).isEmpty()
                 ? Verdict.cannotTell(Fact.EGRESS_DOOR, "say whether the door is the required way out")
                 : found;
     }

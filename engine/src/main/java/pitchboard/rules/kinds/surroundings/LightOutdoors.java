@@ -7,6 +7,7 @@ import pitchboard.rules.Fact;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Verdict;
+import pitchboard.site.Sight;
 import pitchboard.site.Sights;
 import pitchboard.site.Site;
 import pitchboard.source.Clause;
@@ -47,7 +48,7 @@ public record LightOutdoors(Clause clause, String owed) implements Figured {
     /** A light that is there may still stand in the wrong place or be too weak. */
     private Verdict judge(Sights seen, boolean lit) {
         return lit
-                ? Look.at(Fact.LIGHT_ENOUGH, Sights::brightEnough).judge(seen, demand())
+                ? Look.at(Fact.LIGHT_ENOUGH, Sight.BRIGHT_ENOUGH).judge(seen, demand())
                 : Limit.atLeast(new Count(1))
                         .judge(new Count(0), Place.WHOLE_FLIGHT, () -> Phrase.of("put in a light"));
     }

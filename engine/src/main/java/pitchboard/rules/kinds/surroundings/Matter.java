@@ -2,7 +2,7 @@ package pitchboard.rules.kinds.surroundings;
 
 import java.util.Optional;
 import pitchboard.rules.Fact;
-import pitchboard.site.Sights;
+import pitchboard.site.Sight;
 
 /** Something that only somebody who goes and looks can tell; each is a kind of rule of its own. */
 public enum Matter {
@@ -10,13 +10,13 @@ public enum Matter {
             "floor-edge-over-sides-at-most",
             "floor edge over the sides of the treads",
             When.SOMETHING_ABOVE,
-            Look.along(Fact.FLOOR_EDGE, Sights::floorEdge),
+            Look.along(Fact.FLOOR_EDGE, Sight.FLOOR_EDGE),
             "look whether the edge of the floor opening runs over the sides of the treads: it may reach into the headroom by {}"),
     HARD_FINISH(
             "hard-finish",
             "finish that the steps are measured to",
             When.FINISH_TO_COME,
-            Look.at(Fact.HARD_FINISH, Sights::hardFinish),
+            Look.at(Fact.HARD_FINISH, Sight.HARD_FINISH),
             "see that the finish still to come is hard: carpet is left out of every measure"),
     GYPSUM_BELOW(
             "gypsum-below-at-least",
@@ -28,7 +28,7 @@ public enum Matter {
             "outdoor-fixing",
             "fixing of an outdoor stair",
             When.OUTDOORS,
-            Look.at(Fact.ANCHORED, Sights::anchored),
+            Look.at(Fact.ANCHORED, Sight.ANCHORED),
             "see that the stair is anchored or stands by itself, and that no toenail or pulled nail carries it"),
     CLEARANCE_TO_SOIL(
             "clearance-to-soil-at-least",
@@ -40,13 +40,13 @@ public enum Matter {
             "wood-in-ground",
             "wood in contact with the ground",
             When.ON_THE_GROUND,
-            Look.at(Fact.TREATED_WOOD, Sights::treatedWood),
+            Look.at(Fact.TREATED_WOOD, Sight.TREATED_WOOD),
             "see that the wood is treated for ground contact wherever it touches the ground"),
     FASTENERS(
             "fasteners-in-treated-wood",
             "fasteners in treated wood",
             When.ALWAYS,
-            Look.at(Fact.FASTENERS, Sights::fastenersFit),
+            Look.at(Fact.FASTENERS, Sight.FASTENERS_FIT),
             "see that fasteners in treated wood are hot-dip galvanised, stainless, bronze or copper"),
     FOOTING_DEPTH(
             "footing-depth-at-least",
@@ -64,50 +64,40 @@ public enum Matter {
             "guard-not-climbable",
             "climbing on the guard",
             When.GUARD,
-            Look.at(Fact.FOOTHOLDS, Sights::noFoothold),
+            Look.at(Fact.FOOTHOLDS, Sight.NO_FOOTHOLD),
             "see that a small child finds no foothold in the guard"),
     SLIP_RESISTANCE(
             "slip-resistance",
             "grip of the treads underfoot",
             When.ALWAYS,
+            Look.at(Fact.SLIP_CLASS, Sight.SLIP_CLASS),
             "see that treads or nosings are of the slip class"),
     STEEP_GROUND_BESIDE(
             "steep-ground-beside",
             "steep ground beside an unguarded side",
             When.OUTDOORS_UNGUARDED,
+            Look.sloping(Fact.GROUND_BESIDE, Sight.GROUND_BESIDE),
             "measure how steep the ground beside the flight is: steeper than {} nearby, and a guard is owed"),
     END_RISE_SLOPE(
             "end-rise-slope-at-most",
             "slope of the ground along the bottom riser",
             When.OUTDOORS,
+            Look.sloping(Fact.GROUND_ALONG_RISER, Sight.GROUND_ALONG_RISER),
             "measure how the ground slopes along the bottom riser: that riser may follow it by {} at most"),
     END_RISE_STRIPE(
             "end-rise-stripe-at-least",
             "stripe on a bottom step of uneven rise",
             When.OUTDOORS,
+            Look::atStripe,
             "see that a bottom step that follows sloping ground has a stripe at least {} wide along its nosing"),
-    RAIL_TOP_EXTENSION(
-            "rail-top-extension-at-least",
-            "handrail past the top riser",
-            When.RAIL,
-            "see that the handrail goes on level past the top riser, by {} at least"),
-    RAIL_BOTTOM_EXTENSION(
-            "rail-bottom-extension",
-            "handrail past the bottom riser",
-            When.RAIL,
-            "see that the handrail goes on along the slope past the bottom nosing, by one run at least"),
     RAIL_UNDERSIDE(
             "rail-underside-blocked-at-most",
             "brackets under the handrail",
             When.RAIL,
+            Look.at(Fact.RAIL_UNDERSIDE, Sight.RAIL_UNDERSIDE_FREE),
             "see that brackets and balusters block no more of the handrail's underside than {}"),
-    RAIL_BRACKETS(
-            "rail-bracket-spacing-at-most",
-            "distance between the brackets of a handrail",
-            When.RAIL_ON_A_WALL,
-            "see that the brackets of the handrail are no more than {} apart"),
-    LOAD_ON_FLIGHT("load-on-flight", "load on the whole flight", When.ALWAYS),
-    LOAD_ON_TREAD("load-on-tread", "load on one tread", When.ALWAYS),
+    LOAD_ON_FLIGHT("load-on-flight", "load on the whole flight", When.ALWAYS, Matter.SEE_STRENGTH),
+    LOAD_ON_TREAD("load-on-tread", "load on one tread", When.ALWAYS, Matter.SEE_STRENGTH),
     LOAD_ON_RAIL("load-on-rail", "load on handrail and guard", When.RAIL_OR_GUARD),
     LOAD_ALONG_RAIL("load-along-rail", "load along handrail and guard", When.RAIL_OR_GUARD),
     LOAD_ALONG_GUARD("load-along-guard", "load along the top of a guard", When.GUARD),
@@ -127,6 +117,9 @@ public enum Matter {
     Matter(String id, String subject, When when, String ask) {
         this(id, subject, when, Optional.empty(), ask);
     }
+
+    /** What a reckoning says is told beside the rules, and an official's word goes before it. */
+    private static final String SEE_STRENGTH = "see what the strength sheet says, and show it to the official";
 
     /** A load, which no look tells. */
     Matter(String id, String subject, When when) {

@@ -2,6 +2,8 @@ package pitchboard.rules.kinds.surroundings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -9,12 +11,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pitchboard.Read;
 import pitchboard.StairFixtures;
+import pitchboard.measure.Found;
 import pitchboard.measure.Length;
+import pitchboard.measure.Quantity;
+import pitchboard.measure.Ratio;
 import pitchboard.measure.Tape;
 import pitchboard.rules.Checker;
 import pitchboard.rules.Finding;
 import pitchboard.rules.FindingText;
 import pitchboard.rules.books.Books;
+import pitchboard.site.Sight;
 import pitchboard.site.Sights;
 import pitchboard.stair.Stair;
 
@@ -78,6 +84,33 @@ final class LooksTest {
                 .isEqualTo(verdict);
     }
 
+    /** The limits are those of the books as their rulebooks have them. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            # book | rule | stair | seen | verdict
+            NCC 2022 private | slip-resistance | tape millimetres | slip yes | pass
+            NCC 2022 private | slip-resistance | tape millimetres | slip no | fail
+            NCC 2022 private | slip-resistance | tape millimetres | nothing | cannot tell
+            NBC 2020 private | steep-ground-beside | OUT; guard no | beside 1/2 | pass
+            NBC 2020 private | steep-ground-beside | OUT; guard no | beside 51/100 | fail
+            NBC 2020 private | steep-ground-beside | OUT; guard no | nothing | cannot tell
+            IBC 2021 | end-rise-slope-at-most | OUT | along 1/12 | pass
+            IBC 2021 | end-rise-slope-at-most | OUT | along 1/11 | fail
+            IBC 2021 | end-rise-slope-at-most | OUT | nothing | cannot tell
+            IBC 2021 | end-rise-stripe-at-least | OUT | along 0/1 | does not apply
+            IBC 2021 | end-rise-stripe-at-least | OUT | along 1/20; stripe 1 in | pass
+            IBC 2021 | end-rise-stripe-at-least | OUT | along 1/20; stripe 15/16 in | fail
+            IBC 2021 | end-rise-stripe-at-least | OUT | along 1/20 | cannot tell
+            ADA 2010 | rail-underside-blocked-at-most | rails left | underside yes | pass
+            ADA 2010 | rail-underside-blocked-at-most | rails left | underside no | fail
+            ADA 2010 | rail-underside-blocked-at-most | rails none | underside no | does not apply
+            """)
+    void what_was_seen_decides_under_other_books(String book, String rule, String stair, String seen, String verdict) {
+        String said = stair.replace("OUT", OUTDOORS);
+        assertThat(word(find(rule, StairFixtures.stair(said, new Seen(seen).sights()), book)))
+                .isEqualTo(verdict);
+    }
+
     @Test
     void a_foothold_in_the_guard_fails_where_the_book_asks_for_none() {
         for (boolean none : new boolean[] {true, false}) {
@@ -115,22 +148,40 @@ final class LooksTest {
 
     /** What was seen, such as {@code soil 8 in; treated no}. */
     private record Seen(String words) {
+        private static final Map<String, Sight> LENGTHS = Map.of(
+                "edge", Sight.FLOOR_EDGE,
+                "lining", Sight.LINING_BELOW,
+                "sill", Sight.SILL_DROP,
+                "soil", Sight.WOOD_ABOVE_SOIL,
+                "footing", Sight.FOOTING_DEPTH,
+                "frost", Sight.FROST_DEPTH,
+                "stripe", Sight.END_RISE_STRIPE);
+        private static final Map<String, Sight> SLOPES =
+                Map.of("beside", Sight.GROUND_BESIDE, "along", Sight.GROUND_ALONG_RISER);
+        private static final Map<String, Sight> ANSWERS = Map.of(
+                "hard", Sight.HARD_FINISH,
+                "closed", Sight.SPACE_BELOW_CLOSED,
+                "egress", Sight.EGRESS_DOOR,
+                "bright", Sight.BRIGHT_ENOUGH,
+                "anchored", Sight.ANCHORED,
+                "treated", Sight.TREATED_WOOD,
+                "fasteners", Sight.FASTENERS_FIT,
+                "foothold-free", Sight.NO_FOOTHOLD,
+                "slip", Sight.SLIP_CLASS,
+                "underside", Sight.RAIL_UNDERSIDE_FREE);
+
         Sights sights() {
-            return new Sights(
-                    length("edge"),
-                    yes("hard"),
-                    yes("closed"),
-                    length("lining"),
-                    length("sill"),
-                    yes("egress"),
-                    yes("bright"),
-                    yes("anchored"),
-                    yes("treated"),
-                    length("soil"),
-                    yes("fasteners"),
-                    length("footing"),
-                    length("frost"),
-                    yes("foothold-free"));
+            Map<Sight, Quantity> seen = new EnumMap<>(Sight.class);
+            LENGTHS.forEach((name, sight) -> length(name).ifPresent(found -> seen.put(sight, found)));
+            SLOPES.forEach((name, sight) -> slope(name).ifPresent(found -> seen.put(sight, found)));
+            ANSWERS.forEach((name, sight) -> yes(name).ifPresent(found -> seen.put(sight, Found.of(found))));
+            return new Sights(seen);
+        }
+
+        private Optional<Ratio> slope(String name) {
+            return find(name)
+                    .map(over -> over.split("/", 2))
+                    .map(parts -> Ratio.of(Long.parseLong(parts[0]), Long.parseLong(parts[1])));
         }
 
         private Optional<Length> length(String name) {

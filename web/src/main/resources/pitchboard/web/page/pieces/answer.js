@@ -6,6 +6,7 @@ import { problemsOf } from '../missing.js';
 import { change, state } from '../state.js';
 import { saveSoon } from '../sync.js';
 import { say } from '../words.js';
+import { otherGround } from './ground.js';
 import { icon } from './icons.js';
 import { keypad } from './keypad.js';
 import { over } from './over.js';
@@ -20,7 +21,7 @@ export function answerSheet() {
             <button class="plain" @click=${cancel} aria-label=${say('cancel')}>${icon('close')}</button>
         </div>
         <div class="lesson">${lesson(field)}<p>${capital(line.meaning)}.</p></div>
-        ${editor(field, line)} ${instead(field, line)} ${sure(field, line)} ${decides(field)}
+        ${editor(field, line)} ${instead(field, line)} ${otherGround(field)} ${sure(field, line)} ${decides(field)}
         <div class="buttons">
             <button class="main wide" @click=${close}>${say('done')}</button>
             ${line.needed || textOf(field) === undefined

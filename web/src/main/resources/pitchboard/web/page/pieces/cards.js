@@ -4,12 +4,14 @@ import { html, nothing } from '../lib/lit-html.js';
 import { state } from '../state.js';
 import { say } from '../words.js';
 import { lesson } from './answer.js';
+import { isOtherWay, otherGround } from './ground.js';
 import { capital, isOne, open, row, rows, titleOf } from './row.js';
 
 /** Single lines stand together; every group has a card of its own. */
 export function cards(fields) {
-    const alone = fields.filter((field) => isOne(state.form.line(field)));
-    const groups = fields.filter((field) => !alone.includes(field));
+    const shown = fields.filter((field) => !isOtherWay(field));
+    const alone = shown.filter((field) => isOne(state.form.line(field)));
+    const groups = shown.filter((field) => !alone.includes(field));
     return [
         html`<ul class="card">
             ${alone.map((field) => row(field))}
@@ -20,7 +22,6 @@ export function cards(fields) {
 
 export function groupCard(field) {
     const line = state.form.line(field);
-    if (field === 'measured > level line' && valueOf(field) === undefined) return nothing;
     return html`<section class="card">
         <h3>${titleOf(field)}</h3>
         ${lesson(field)}
@@ -29,6 +30,7 @@ export function groupCard(field) {
             ${rows(field)}
         </ul>
         ${line.lines.filter((inner) => inner.kind === 'list').map((inner) => listCard(`${field} > ${inner.name}`))}
+        ${otherGround(field)}
     </section>`;
 }
 

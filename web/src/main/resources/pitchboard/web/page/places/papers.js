@@ -7,7 +7,7 @@ import { row } from '../pieces/row.js';
 import { links } from '../server.js';
 import { drawSheets, printSheets, saveAlong, saveFile, share } from '../sheets.js';
 import { change, state } from '../state.js';
-import { save } from '../sync.js';
+import { isSaved, saveAll } from '../sync.js';
 import { say } from '../words.js';
 
 export function papersPlace() {
@@ -28,14 +28,25 @@ export function papersPlace() {
 function actions() {
     const { id } = state.open;
     return html`<div class="buttons">
-        ${inAlong() ? nothing : html`<a class="button main" href=${links.papers(id)} @click=${save} target="_blank">${say('pdf')}</a>`}
+        ${inAlong() ? nothing : html`<a class="button main" href=${links.papers(id)} @click=${onceSaved} target="_blank">${say('pdf')}</a>`}
         <button class=${inAlong() ? 'main' : ''} @click=${printSheets} ?disabled=${!state.sheets?.drawn}>${say('print')}</button>
         ${navigator.share ? html`<button @click=${share}>${say('share')}</button>` : nothing}
         ${inAlong()
             ? html`<button @click=${saveAlong}>${say('save-along')}</button>`
-            : html`<a class="button" href=${links.along(id)} download>${say('take-along')}</a>`}
+            : html`<a class="button" href=${links.along(id)} @click=${onceSaved} download>${say('take-along')}</a>`}
         <button @click=${saveFile}>${say('job-file')}</button>
     </div>`;
+}
+
+/** What the server makes shows what was saved: follows a link of its own only once that is all there is. */
+async function onceSaved(event) {
+    if (isSaved(state.open)) return;
+    event.preventDefault();
+    const { href, target } = event.currentTarget;
+    // Opened at once: later the browser would not take it for the answer to a tap.
+    const view = target ? open('', target) : window;
+    if (await saveAll()) view.location = href;
+    else if (target) view.close();
 }
 
 function sheets() {

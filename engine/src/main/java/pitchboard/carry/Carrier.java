@@ -1,0 +1,121 @@
+package pitchboard.carry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import pitchboard.measure.Phrase;
+import pitchboard.parts.StringerSpacing;
+import pitchboard.parts.Worksheet;
+import pitchboard.rules.Rulebook;
+import pitchboard.rules.Verdict;
+import pitchboard.source.Figure;
+import pitchboard.source.Practice;
+import pitchboard.stair.Stair;
+import pitchboard.stair.StringerShape;
+import pitchboard.strength.Utilisation;
+
+/** Checks every member of a stair. */
+public final class Carrier {
+    private static final Comparator<MemberFinding> WORST_FIRST = Comparator.comparing(MemberFinding::topic)
+            .thenComparing(finding -> finding.verdict().match(pass -> 2, fail -> 0, doesNotApply -> 3, cannot -> 1))
+            .thenComparing(finding -> -finding.ratio().orElse(0.0));
+
+    private final Stair stair;
+    private final Basis basis;
+
+    private Carrier(Stair stair, Rulebook book) {
+        this.stair = stair;
+        this.basis = Basis.of(stair, book);
+    }
+
+    /**
+     * Checks a stair under the loads of a rulebook, or those the job states.
+     *
+     * @param others stairs that could be built here instead, best first
+     */
+    public static Carried check(Stair stair, Rulebook book, List<Stair> others) {
+        return new Carrier(stair, book).check(others);
+    }
+
+    private Carried check(List<Stair> others) {
+        if (!new StringerShape(stair).throat().isPositive()) {
+            return carried(List.of(nothingLeft()), List.of(), List.of());
+        }
+        StringerCase it = StringerCase.of(stair);
+        return basis.woods()
+                .stringer(it.board().breadth(), it.board().depth())
+                .match(
+                        wood -> checked(it, wood, others),
+                        because -> carried(List.of(unknown(because)), List.of(), List.of()));
+    }
+
+    private Carried checked(StringerCase it, Material wood, List<Stair> others) {
+        boolean fails = new StringerChecks(basis, it, wood).worst().match(ratio -> ratio > 1, because -> false);
+        List<WayOut> waysOut = fails ? new WaysOut(stair, basis, it).all(others) : List.of();
+        StringerFindings stringers = new StringerFindings(stair, basis, it, wood, remedy(waysOut));
+        return carried(stringers.findings(), waysOut, stringers.figures());
+    }
+
+    private static Phrase remedy(List<WayOut> waysOut) {
+        return waysOut.stream()
+                .filter(WayOut::helps)
+                .findFirst()
+                .map(WayOut::what)
+                .orElseGet(() -> Phrase.of("use deeper or stronger stringers or more of them, or ask an engineer"));
+    }
+
+    private Carried carried(List<MemberFinding> stringers, List<WayOut> waysOut, List<Figure> figures) {
+        TreadFindings treads = new TreadFindings(basis, TreadCase.of(stair));
+        List<MemberFinding> all = new ArrayList<>(stringers);
+        all.addAll(treads.findings());
+        all.addAll(new PublishedLimits(stair, basis).findings());
+        all.sort(WORST_FIRST);
+        return new Carried(basis.method(), basis.words(), all, waysOut, treads.spacings(), worksheet(all, figures));
+    }
+
+    private static MemberFinding nothingLeft() {
+        return unknown("nothing is left of the stringers under a step");
+    }
+
+    private static MemberFinding unknown(String because) {
+        return new MemberFinding(
+                "stringer-bending",
+                MemberFinding.Topic.STRINGERS,
+                "bending of the stringers",
+                Verdict.cannotTell(because),
+                Phrase.of("it cannot be told: " + because),
+                Optional.empty(),
+                Practice.GEOMETRY);
+    }
+
+    private List<Worksheet.Section> worksheet(List<MemberFinding> findings, List<Figure> stringer) {
+        StringerSpacing across = StringerSpacing.of(stair.brief());
+        List<Figure> loads = new ArrayList<>(basis.loads().figures(basis.units()));
+        loads.add(Figure.derived(
+                "so",
+                "width an outer stringer carries",
+                "half the spacing + all outside it",
+                StringerCase.takesOuter(across)));
+        if (across.stringers().count() > 2) {
+            loads.add(Figure.derived(
+                    "si", "width an inner stringer carries", "the spacing", StringerCase.takesInner(across)));
+        }
+        loads.addAll(stringer);
+        List<Worksheet.Section> sections = new ArrayList<>();
+        sections.add(new Worksheet.Section("Strength: loads", loads));
+        for (MemberFinding finding : findings) {
+            finding.working()
+                    .map(working -> new Worksheet.Section("Strength: " + finding.subject(), figures(working)))
+                    .ifPresent(sections::add);
+        }
+        return sections;
+    }
+
+    private static List<Figure> figures(Utilisation working) {
+        List<Figure> figures = new ArrayList<>(working.steps());
+        figures.add(working.demand());
+        figures.add(working.capacity());
+        return figures;
+    }
+}

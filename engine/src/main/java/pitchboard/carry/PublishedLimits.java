@@ -1,0 +1,105 @@
+package pitchboard.carry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import pitchboard.measure.Count;
+import pitchboard.measure.Length;
+import pitchboard.measure.Phrase;
+import pitchboard.measure.Quantity;
+import pitchboard.parts.StringerSpacing;
+import pitchboard.rules.Limit;
+import pitchboard.rules.Place;
+import pitchboard.rules.Verdict;
+import pitchboard.source.Clause;
+import pitchboard.stair.Stair;
+import pitchboard.stair.StringerShape;
+
+/**
+ * The sizes a deck guide prints for stringers, as a word beside the reckoning. They rest on 40 lb/ft² of people and 10
+ * of weight, stringers no more than 18 in apart, the weakest species of the guide, and no load at one place.
+ */
+record PublishedLimits(Stair stair, Basis basis) {
+    private static final Clause FIGURES = Basis.DECK_GUIDE.read("figures 27 to 30");
+    static final Length CUT_REACH = Length.feet(6);
+    static final Length SOLID_REACH = Length.inches(159);
+    private static final double MOST_LIVE_PSF = 40.001;
+    private static final double MOST_DEAD_PSF = 10.001;
+    private static final String RESTS_ON = "; it rests on 40 lb/ft² of people and 10 of weight, stringers at most 18 in"
+            + " apart and the weakest species listed";
+
+    List<MemberFinding> findings() {
+        if (basis.isEurocode()) {
+            return List.of();
+        }
+        if (heavier()) {
+            return List.of(finding(
+                    "reach",
+                    "published reach of cut stringers",
+                    Verdict.doesNotApply("the guide prints it for 40 lb/ft² of people and 10 of weight at most"),
+                    Phrase.of("the deck guide's limits are for lighter loads")));
+        }
+        StringerShape shape = new StringerShape(stair);
+        StringerSpacing across = StringerSpacing.of(stair.brief());
+        List<MemberFinding> findings = new ArrayList<>();
+        findings.add(judged(
+                "reach",
+                "level reach of a cut stringer",
+                stair.flight().totalRun(),
+                Limit.atMost(CUT_REACH),
+                "the deck guide lets a cut stringer reach {} level",
+                "support the stringers midway, use solid ones (to {}), or have the reckoning accepted" + RESTS_ON,
+                SOLID_REACH));
+        findings.add(judged(
+                "spacing",
+                "stringers, middle to middle",
+                across.spacing(),
+                Limit.atMost(Length.inches(18)),
+                "the deck guide lets cut stringers stand {} apart",
+                "add a stringer"));
+        findings.add(judged(
+                "count",
+                "number of cut stringers",
+                new Count(stair.brief().stringers().count()),
+                Limit.atLeast(new Count(3)),
+                "the deck guide asks for {} cut stringers",
+                "add a stringer"));
+        findings.add(judged(
+                "throat",
+                "wood left under a step",
+                shape.throat(),
+                Limit.atLeast(Length.inches(5)),
+                "the deck guide asks for {} of wood under a step",
+                "cut the stringers from deeper boards"));
+        findings.add(judged(
+                "depth",
+                "depth of the stringers' board",
+                shape.boardDepth(),
+                Limit.atLeast(Length.inches(11, 1, 4)),
+                "the deck guide cuts stringers from boards {} deep",
+                "cut the stringers from deeper boards"));
+        return findings;
+    }
+
+    private boolean heavier() {
+        return basis.loads().live().load().psf() > MOST_LIVE_PSF
+                || basis.loads().dead().load().psf() > MOST_DEAD_PSF;
+    }
+
+    private static MemberFinding judged(
+            String id,
+            String subject,
+            Quantity measured,
+            Limit limit,
+            String words,
+            String remedy,
+            Quantity... inRemedy) {
+        Verdict verdict = limit.judge(measured, Place.WHOLE_FLIGHT, () -> Phrase.of(remedy, inRemedy));
+        return finding(id, subject, verdict, Phrase.of(words, limit.value()));
+    }
+
+    private static MemberFinding finding(String id, String subject, Verdict verdict, Phrase words) {
+        return new MemberFinding(
+                "published-" + id, MemberFinding.Topic.PUBLISHED, subject, verdict, words, Optional.empty(), FIGURES);
+    }
+}
