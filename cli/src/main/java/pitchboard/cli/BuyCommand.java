@@ -1,7 +1,6 @@
 package pitchboard.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,12 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import pitchboard.app.JobFolder;
-import pitchboard.app.OpenedYard;
 import pitchboard.app.Purchases;
-import pitchboard.job.Job;
-import pitchboard.job.Outcome;
-import pitchboard.job.Pipeline;
 import pitchboard.job.Purchase;
 import pitchboard.store.FileTrouble;
 
@@ -35,8 +29,6 @@ import pitchboard.store.FileTrouble;
             "missing."
         })
 final class BuyCommand implements Callable<Integer> {
-    private static final int MOST_JOBS = 26;
-
     @Spec
     private CommandSpec spec;
 
@@ -58,40 +50,13 @@ final class BuyCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FileTrouble {
         Desk desk = new Desk(spec.commandLine().getOut(), spec.commandLine().getErr());
-        if (files.size() > MOST_JOBS) {
-            desk.say(files.size() + " job files; at most " + MOST_JOBS + " are bought together");
-            return ExitCode.NOT_UNDERSTOOD;
-        }
-        Optional<OpenedYard.Understood> prices = desk.openYard(yard);
-        List<Job> jobs = new ArrayList<>();
-        for (Path file : files) {
-            desk.open(file).ifPresent(jobs::add);
-        }
-        if (prices.isEmpty() || jobs.size() < files.size()) {
-            return ExitCode.NOT_UNDERSTOOD;
-        }
-        List<Outcome.Designed> designed = designed(desk, jobs);
-        return designed.size() < jobs.size() ? ExitCode.FAILING : buy(desk, designed, prices.get());
+        Together together = Together.of(desk, files, yard);
+        return together.purchase().isPresent() ? buy(desk, together.purchase().get()) : together.code();
     }
 
-    private List<Outcome.Designed> designed(Desk desk, List<Job> jobs) {
-        List<Outcome.Designed> all = new ArrayList<>();
-        for (int i = 0; i < jobs.size(); i++) {
-            if (Pipeline.solve(jobs.get(i)) instanceof Outcome.Designed designed) {
-                all.add(designed);
-            } else {
-                desk.say(files.get(i) + ": no stair fits, so there is nothing to buy; see: pitchboard choices "
-                        + files.get(i));
-            }
-        }
-        return all;
-    }
-
-    private int buy(Desk desk, List<Outcome.Designed> designed, OpenedYard.Understood prices) throws FileTrouble {
-        Purchase purchase = Purchase.of(designed, prices.yard(), prices.text());
+    private int buy(Desk desk, Purchase purchase) throws FileTrouble {
         if (folder.isPresent()) {
-            String name = files.size() == 1 ? JobFolder.stem(files.get(0)) : "together";
-            for (Path written : Purchases.write(purchase, name, folder.get())) {
+            for (Path written : Purchases.write(purchase, Together.name(files), folder.get())) {
                 desk.print(written + "\n");
             }
         } else {

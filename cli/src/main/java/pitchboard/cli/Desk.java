@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import pitchboard.app.Jobs;
 import pitchboard.app.OpenedJob;
+import pitchboard.app.OpenedRates;
 import pitchboard.app.OpenedYard;
 import pitchboard.app.Trouble;
 import pitchboard.job.Job;
@@ -33,6 +34,16 @@ record Desk(PrintWriter results, PrintWriter messages) {
             return Optional.of(understood);
         }
         tell(((OpenedYard.NotUnderstood) opened).troubles());
+        return Optional.empty();
+    }
+
+    /** Opens a file of rates; when it cannot be understood, its problems are told and nothing comes back. */
+    Optional<OpenedRates.Understood> openRates(Path file) throws FileTrouble {
+        OpenedRates opened = OpenedRates.open(file);
+        if (opened instanceof OpenedRates.Understood understood) {
+            return Optional.of(understood);
+        }
+        tell(((OpenedRates.NotUnderstood) opened).troubles());
         return Optional.empty();
     }
 

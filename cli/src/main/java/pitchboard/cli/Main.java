@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             CompareCommand.class,
             PapersCommand.class,
             BuyCommand.class,
+            QuoteCommand.class,
             OpenCommand.class,
             RulebooksCommand.class
         },

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
 import pitchboard.intake.KeyLine;
+import pitchboard.intake.rates.RatesText;
 import pitchboard.intake.yard.YardText;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
@@ -24,6 +25,7 @@ import pitchboard.rules.books.Books;
 /** What the pages show is what the program does. */
 final class DocsTest {
     private static final String LOFT = "examples/boathouse-loft.yaml";
+    private static final String RATES = "examples/yard/two-of-us.yaml";
     private static final String YARD = "examples/yard/harbour-street-timber.yaml";
 
     @TempDir
@@ -84,6 +86,20 @@ final class DocsTest {
                 shown(
                         "buy " + LOFT + " --yard " + YARD,
                         Run.of("buy", loft(), "--yard", Run.ROOT.resolve(YARD).toString())));
+    }
+
+    @Test
+    void every_key_of_a_file_of_rates_is_explained_and_its_example_shown() throws IOException {
+        Page page = Page.named("docs/rates-file.md");
+        page.holds("keys", table(RatesText.keys()));
+        page.holds(
+                "rates", "```yaml\n" + Files.readString(Run.ROOT.resolve(RATES)).stripTrailing() + "\n```\n");
+        String[] command = {"quote", LOFT, "--yard", YARD, "--rates", RATES, "--on", "2027-05-14"};
+        String[] run = command.clone();
+        for (int at : new int[] {1, 3, 5}) {
+            run[at] = Run.ROOT.resolve(command[at]).toString();
+        }
+        page.holds("quote", shown(String.join(" ", command), Run.of(run)));
     }
 
     private static String table(List<KeyLine> lines) {

@@ -45,6 +45,22 @@ public record Day(int year, int month, int day) implements Comparable<Day> {
         return number() - other.number();
     }
 
+    /** So many days later, none or more. */
+    public Day later(int days) {
+        int years = year;
+        int months = month;
+        int left = day + days;
+        while (left > length(years, months)) {
+            left -= length(years, months);
+            months++;
+            if (months > 12) {
+                months = 1;
+                years++;
+            }
+        }
+        return new Day(years, months, left);
+    }
+
     /** Days since the first of January of the year 0. */
     private int number() {
         int years = year - 1;

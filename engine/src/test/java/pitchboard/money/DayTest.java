@@ -18,6 +18,7 @@ final class DayTest {
             Day day = Day.find(date.toString()).orElseThrow();
             assertThat(day.daysAfter(start)).isEqualTo((int) ChronoUnit.DAYS.between(first, date));
             assertThat(day.toString()).isEqualTo(date.toString());
+            assertThat(day.later(45).toString()).isEqualTo(date.plusDays(45).toString());
         }
     }
 

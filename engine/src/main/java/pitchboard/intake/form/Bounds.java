@@ -66,6 +66,8 @@ public final class Bounds {
     public static final Form<Length> OVER_LENGTH = length("0", "12\"", "1/2\"", "10 mm");
     public static final Form<Length> KERF = length("0", "1/2\"", "1/8\"", "3 mm");
     public static final Form<Length> END_TRIM = length("0", "24\"", "1/2\"", "10 mm");
+    public static final Form<Length> PAD_SIDE = length("12\"", "60'", "4'", "1200 mm");
+    public static final Form<Length> PAD_THICKNESS = length("2\"", "4'", "4\"", "100 mm");
     public static final Form<Length> KEEP_FROM = length("1\"", "60'", "12\"", "300 mm");
 
     // Counts.

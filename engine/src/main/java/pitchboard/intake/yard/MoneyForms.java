@@ -9,14 +9,14 @@ import pitchboard.money.Day;
 import pitchboard.money.Money;
 
 /** Amounts, currencies and days, as they are typed. */
-final class MoneyForms {
+public final class MoneyForms {
     private static final int MOST_DIGITS = 7;
     private static final int MOST_PLACES = 4;
 
     private MoneyForms() {}
 
     /** Of one currency: an amount in another is refused. More than zero: what costs nothing is no price. */
-    static Form<Money> amount(Currency currency) {
+    public static Form<Money> amount(Currency currency) {
         return Forms.parsed(
                 text -> find(text, currency),
                 Money::digits,
@@ -45,7 +45,7 @@ final class MoneyForms {
     }
 
     /** A code of three capitals; its coin is the hundredth. */
-    static Form<Currency> currency() {
+    public static Form<Currency> currency() {
         return Forms.parsed(
                 text -> Currency.isCode(text) ? Optional.of(new Currency(text, 2)) : Optional.empty(),
                 Currency::code,
@@ -53,7 +53,7 @@ final class MoneyForms {
                 "USD");
     }
 
-    static Form<Day> day() {
+    public static Form<Day> day() {
         return Forms.parsed(
                 Day::find, Day::toString, "a day written as year-month-day, such as 2027-05-03", "2027-05-03");
     }

@@ -1,10 +1,6 @@
 package pitchboard.bench;
 
 import com.google.ortools.Loader;
-import com.google.ortools.linearsolver.MPConstraint;
-import com.google.ortools.linearsolver.MPObjective;
-import com.google.ortools.linearsolver.MPSolver;
-import com.google.ortools.linearsolver.MPVariable;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
@@ -12,6 +8,8 @@ import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import pitchboard.buying.cutting.CutProblem;
@@ -19,10 +17,10 @@ import pitchboard.buying.cutting.Demand;
 import pitchboard.buying.cutting.Supply;
 
 /**
- * General-purpose solvers, told how many pieces of each length lie on which board: the model that most people write. Boards
+ * A general-purpose solver, CP-SAT of OR-Tools, told how many pieces of each length lie on which board: the model that most people write. Boards
  * alike are ordered, and there are no more of a kind than its pieces could fill.
  */
-final class OtherSolvers {
+final class OtherSolver {
     /** @param cost NaN when no plan was found */
     record Result(boolean isProved, double cost, double ms) {}
 
@@ -30,7 +28,12 @@ final class OtherSolvers {
         Loader.loadNativeLibraries();
     }
 
-    private OtherSolvers() {}
+    private OtherSolver() {}
+
+    /** Milliseconds of processor that this program has used. */
+    static double processorMs() {
+        return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime() / 1e6;
+    }
 
     /** Enough boards of each kind: half as many again as would hold all pieces, were they sand. */
     private static List<Supply> boards(CutProblem problem) {
@@ -47,6 +50,7 @@ final class OtherSolvers {
         return boards;
     }
 
+    /** @param limit in the solver's own time, about seconds of a free processor whatever else the machine does */
     static Result cpSat(CutProblem problem, double limit) {
         CpModel model = new CpModel();
         List<Supply> boards = boards(problem);
@@ -78,48 +82,11 @@ final class OtherSolvers {
         }
         model.minimize(cost);
         CpSolver solver = new CpSolver();
-        solver.getParameters().setMaxTimeInSeconds(limit).setNumWorkers(2);
-        long began = System.nanoTime();
+        solver.getParameters().setMaxDeterministicTime(limit).setNumWorkers(1);
+        double began = processorMs();
         CpSolverStatus status = solver.solve(model);
-        double ms = (System.nanoTime() - began) / 1e6;
+        double ms = processorMs() - began;
         boolean any = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
         return new Result(status == CpSolverStatus.OPTIMAL, any ? solver.objectiveValue() : Double.NaN, ms);
-    }
-
-    static Result scip(CutProblem problem, double limit) {
-        MPSolver solver = MPSolver.createSolver("SCIP");
-        List<Supply> boards = boards(problem);
-        MPObjective cost = solver.objective();
-        List<MPConstraint> cut = new ArrayList<>();
-        for (Demand demand : problem.demands()) {
-            cut.add(solver.makeConstraint(demand.quantity(), demand.quantity(), ""));
-        }
-        MPVariable before = null;
-        for (int board = 0; board < boards.size(); board++) {
-            Supply supply = boards.get(board);
-            MPVariable used = solver.makeBoolVar("");
-            if (board > 0 && supply.equals(boards.get(board - 1))) {
-                MPConstraint order = solver.makeConstraint(0, 1, "");
-                order.setCoefficient(before, 1);
-                order.setCoefficient(used, -1);
-            }
-            before = used;
-            cost.setCoefficient(used, supply.price());
-            MPConstraint room = solver.makeConstraint(Double.NEGATIVE_INFINITY, 0, "");
-            room.setCoefficient(used, -(double) (supply.length() + problem.kerf()));
-            for (int kind = 0; kind < cut.size(); kind++) {
-                Demand demand = problem.demands().get(kind);
-                MPVariable here = solver.makeIntVar(0, demand.quantity(), "");
-                room.setCoefficient(here, demand.length() + problem.kerf());
-                cut.get(kind).setCoefficient(here, 1);
-            }
-        }
-        cost.setMinimization();
-        solver.setTimeLimit((long) (limit * 1000));
-        long began = System.nanoTime();
-        MPSolver.ResultStatus status = solver.solve();
-        double ms = (System.nanoTime() - began) / 1e6;
-        boolean any = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
-        return new Result(status == MPSolver.ResultStatus.OPTIMAL, any ? cost.value() : Double.NaN, ms);
     }
 }

@@ -1,0 +1,49 @@
+package pitchboard.app;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import pitchboard.documents.csv.CostCsv;
+import pitchboard.documents.pdf.PdfInfo;
+import pitchboard.documents.pdf.PdfWriter;
+import pitchboard.documents.text.CostText;
+import pitchboard.job.Quotation;
+import pitchboard.sheet.Sheet;
+import pitchboard.store.AtomicWrite;
+import pitchboard.store.FileTrouble;
+
+/** What a job costs and is offered for, to be read, to be printed, and for spreadsheets. */
+public final class Quotes {
+    private Quotes() {}
+
+    public static String text(Quotation quotation) {
+        return CostText.write(quotation);
+    }
+
+    /**
+     * Writes {@code NAME-cost.pdf} and {@code NAME-cost.csv} for the crew and, when no price is missing, {@code
+     * NAME-quote.pdf} for the customer; files of these names are replaced, each whole or not at all.
+     *
+     * @return the files
+     * @throws FileTrouble when a file or folder cannot be written
+     */
+    public static List<Path> write(Quotation quotation, String name, Path folder) throws FileTrouble {
+        AtomicWrite.folder(folder);
+        List<Path> written = new ArrayList<>();
+        pdf(quotation, quotation.costSheets(), folder.resolve(name + "-cost.pdf"), written);
+        Path csv = folder.resolve(name + "-cost.csv");
+        AtomicWrite.madeText(csv, CostCsv.write(quotation));
+        written.add(csv);
+        pdf(quotation, quotation.quoteSheets(), folder.resolve(name + "-quote.pdf"), written);
+        return written;
+    }
+
+    private static void pdf(Quotation quotation, List<Sheet> sheets, Path file, List<Path> written) throws FileTrouble {
+        if (!sheets.isEmpty()) {
+            String title =
+                    quotation.purchase().jobs().get(0).job().brief().title().job();
+            AtomicWrite.made(file, out -> new PdfWriter(new PdfInfo(title, "", "en", "Pitchboard")).write(sheets, out));
+            written.add(file);
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package pitchboard.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import pitchboard.app.OpenedRates;
+import pitchboard.app.Quotes;
+import pitchboard.job.Purchase;
+import pitchboard.job.Quotation;
+import pitchboard.money.Day;
+import pitchboard.store.FileTrouble;
+
+/** What a job costs, and what it is offered for. */
+@Command(
+        name = "quote",
+        description =
+                "Costs one job or several together: lumber as it is bought, sundries, hours; and makes the cost sheet"
+                        + " and the quote.",
+        mixinStandardHelpOptions = true,
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  pitchboard quote examples/boathouse-loft.yaml --yard examples/yard/harbour-street-timber.yaml \\",
+            "      --rates examples/yard/two-of-us.yaml --on 2027-05-14 --to papers",
+            "",
+            "Rates are explained in docs/rates-file.md. The exit code is 1 while a price is missing; then there is a cost",
+            "sheet and no quote."
+        })
+final class QuoteCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "job files; they are costed together")
+    private List<Path> files;
+
+    @Option(names = "--yard", required = true, paramLabel = "LIST", description = "the price list, with the rack")
+    private Path yard;
+
+    @Option(names = "--rates", required = true, paramLabel = "RATES", description = "the crew's rates")
+    private Path rates;
+
+    @Option(
+            names = "--on",
+            required = true,
+            paramLabel = "DAY",
+            description = "the day of the quote, as in 2027-05-14; the program never looks at a clock")
+    private String day;
+
+    @Option(names = "--to", paramLabel = "DIR", description = "a folder for cost sheet, quote and a list as CSV")
+    private Optional<Path> folder = Optional.empty();
+
+    @Override
+    public Integer call() throws FileTrouble {
+        Desk desk = new Desk(spec.commandLine().getOut(), spec.commandLine().getErr());
+        Optional<Day> on = Day.find(day);
+        if (on.isEmpty()) {
+            desk.say("--on: found `" + day + "`, expected a day written as year-month-day, such as 2027-05-14");
+        }
+        Optional<OpenedRates.Understood> opened = desk.openRates(rates);
+        Together together = Together.of(desk, files, yard);
+        if (on.isEmpty() || opened.isEmpty()) {
+            return ExitCode.NOT_UNDERSTOOD;
+        }
+        return together.purchase().isPresent()
+                ? quote(desk, together.purchase().get(), opened.get(), on.get())
+                : together.code();
+    }
+
+    private int quote(Desk desk, Purchase purchase, OpenedRates.Understood opened, Day on) throws FileTrouble {
+        String own = opened.rates().currency().code();
+        String yards = purchase.list().yard().currency().code();
+        if (!own.equals(yards)) {
+            desk.say(rates + ": amounts in " + own + ", but the price list " + yard + " is in " + yards
+                    + "; write both in one currency");
+            return ExitCode.NOT_UNDERSTOOD;
+        }
+        Quotation quotation = Quotation.of(purchase, opened.rates(), opened.text(), on);
+        if (folder.isPresent()) {
+            for (Path written : Quotes.write(quotation, Together.name(files), folder.get())) {
+                desk.print(written + "\n");
+            }
+        } else {
+            desk.print(Quotes.text(quotation));
+        }
+        quotation.costing().missing().forEach(words -> desk.say("no price, so no quote: " + words));
+        quotation.costing().stale().forEach(desk::say);
+        return quotation.costing().isComplete() ? ExitCode.DONE : ExitCode.FAILING;
+    }
+}

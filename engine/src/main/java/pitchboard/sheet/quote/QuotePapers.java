@@ -1,0 +1,33 @@
+package pitchboard.sheet.quote;
+
+import java.util.List;
+import pitchboard.sheet.Sheet;
+import pitchboard.sheet.frame.Frame;
+import pitchboard.sheet.frame.TitleBlock;
+
+/** Draws the two papers, apart, so that one can be handed out and the other kept. */
+public final class QuotePapers {
+    private static final String CAUTION =
+            "The local code as adopted decides. Where the work can hurt someone, a licensed professional is asked.";
+
+    private QuotePapers() {}
+
+    /** For the crew: every figure. */
+    public static List<Sheet> cost(Offer offer) {
+        Frame frame = frame(offer);
+        return frame.bind(CostSheet.of(offer, frame));
+    }
+
+    /** For the customer; empty while a price is missing. */
+    public static List<Sheet> quote(Offer offer) {
+        Frame frame = frame(offer);
+        return offer.costing()
+                .price()
+                .map(price -> frame.bind(QuoteSheet.of(offer, price, frame)))
+                .orElse(List.of());
+    }
+
+    private static Frame frame(Offer offer) {
+        return new Frame(offer.paper(), new TitleBlock(offer.title(), offer.rulebook(), offer.fingerprint(), CAUTION));
+    }
+}
