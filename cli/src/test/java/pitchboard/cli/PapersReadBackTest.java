@@ -79,8 +79,8 @@ final class PapersReadBackTest {
         double slope = Math.hypot(rise, run);
         double shared = 14;
         try (PDDocument document = papers("boathouse-loft", "letter")) {
-            List<Double> left = Lengths.heavy(document.getPage(7));
-            List<Double> right = Lengths.heavy(document.getPage(8));
+            List<Double> left = Lengths.heavy(document.getPage(9));
+            List<Double> right = Lengths.heavy(document.getPage(10));
             assertThat(both(left, right)).anySatisfy(length -> isTrue(length, rise));
             assertThat(sums(left, right))
                     .anySatisfy(length -> isTrue(length - shared, slope))
@@ -108,7 +108,7 @@ final class PapersReadBackTest {
     void the_first_cut_of_the_foot_pattern_is_true_to_a_tenth_of_a_millimetre() throws IOException {
         try (PDDocument document = papers("boathouse-loft", "letter")) {
             double firstCut = (105.75 / 14 - 3) * INCH;
-            assertThat(Lengths.heavy(document.getPage(9))).anySatisfy(length -> isTrue(length, firstCut));
+            assertThat(Lengths.heavy(document.getPage(11))).anySatisfy(length -> isTrue(length, firstCut));
         }
     }
 
