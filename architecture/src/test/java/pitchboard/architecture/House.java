@@ -34,7 +34,8 @@ record House(String root, List<Row> rows) {
             engine    | rules.books.pacific | measure, source, rules, rules.kinds..
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair, railing
-            engine    | carry.members | measure, source, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
+            engine    | carry.joints | measure, source, strength, strength.fasteners
+            engine    | carry.members | measure, source, plane, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
             engine    | carry       | measure, source, brief, stair, rules, parts, strength, carry.members
             engine    | buying.cutting | nothing
             engine    | buying.search | buying.cutting

@@ -1,5 +1,6 @@
 package pitchboard.intake;
 
+import pitchboard.rules.Fact;
 import pitchboard.rules.Unknown;
 
 /** Where in a job file the answer belongs that a rule waits for. */
@@ -33,25 +34,6 @@ public final class Asking {
             case CLEAR_OF_BOTTOM_DOOR -> BELOW + "clear of door";
             case LIGHT -> "measured > light";
             case FALL_BESIDE -> "measured > ground beside is lower by";
-            case FLOOR_EDGE -> SEEN + "floor edge over treads";
-            case HARD_FINISH -> SEEN + "finish is hard";
-            case SPACE_BELOW -> SEEN + "closed below";
-            case LINING_BELOW -> SEEN + "lining below";
-            case SILL_DROP -> SEEN + "sill above landing";
-            case EGRESS_DOOR -> SEEN + "required way out";
-            case LIGHT_ENOUGH -> SEEN + "bright enough";
-            case ANCHORED -> SEEN + "anchored";
-            case TREATED_WOOD -> SEEN + "wood fit for ground";
-            case WOOD_ABOVE_SOIL -> SEEN + "wood above soil";
-            case FASTENERS -> SEEN + "fasteners fit";
-            case FOOTING_DEPTH -> SEEN + "footing depth";
-            case FROST_DEPTH -> SEEN + "frost depth";
-            case FOOTHOLDS -> SEEN + "guard gives no foothold";
-            case SLIP_CLASS -> SEEN + "slip class fits";
-            case GROUND_BESIDE -> SEEN + "ground beside falls";
-            case GROUND_ALONG_RISER -> SEEN + "ground along bottom riser";
-            case END_RISE_STRIPE -> SEEN + "stripe on bottom step";
-            case RAIL_UNDERSIDE -> SEEN + "rail underside free";
             case NOSING -> "wanted > nosing";
             case RAIL_HEIGHT -> RAIL + "height";
             case RAIL_GRIP -> RAIL + "grip";
@@ -62,6 +44,32 @@ public final class Asking {
             case GUARD_HEIGHT -> GUARD + "height";
             case GUARD_OPENING -> GUARD + "gap";
             case GUARD_TRIANGLE -> GUARD + "triangle";
+            default -> SEEN + seen(unknown.fact());
+        };
+    }
+
+    private static String seen(Fact fact) {
+        return switch (fact) {
+            case FLOOR_EDGE -> "floor edge over treads";
+            case HARD_FINISH -> "finish is hard";
+            case SPACE_BELOW -> "closed below";
+            case LINING_BELOW -> "lining below";
+            case SILL_DROP -> "sill above landing";
+            case EGRESS_DOOR -> "required way out";
+            case LIGHT_ENOUGH -> "bright enough";
+            case ANCHORED -> "anchored";
+            case TREATED_WOOD -> "wood fit for ground";
+            case WOOD_ABOVE_SOIL -> "wood above soil";
+            case FASTENERS -> "fasteners fit";
+            case FOOTING_DEPTH -> "footing depth";
+            case FROST_DEPTH -> "frost depth";
+            case FOOTHOLDS -> "guard gives no foothold";
+            case SLIP_CLASS -> "slip class fits";
+            case GROUND_BESIDE -> "ground beside falls";
+            case GROUND_ALONG_RISER -> "ground along bottom riser";
+            case END_RISE_STRIPE -> "stripe on bottom step";
+            case RAIL_UNDERSIDE -> "rail underside free";
+            default -> throw new IllegalArgumentException("no line says " + fact);
         };
     }
 }

@@ -15,7 +15,7 @@ import pitchboard.measure.Ratio;
  * @param seen a {@link Length}, a slope as a {@link Ratio}, or whether it is as it should be, as {@link Sight} says
  */
 public record Sights(Map<Sight, Quantity> seen) {
-    public static final Sights NONE = new Sights(Map.of());
+    public static final Sights NONE = new Sights(new EnumMap<>(Sight.class));
 
     public Sights {
         Map<Sight, Quantity> copy = new EnumMap<>(Sight.class);
