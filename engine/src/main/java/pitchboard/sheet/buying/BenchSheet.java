@@ -83,15 +83,15 @@ final class BenchSheet {
         Saw saw = errand.list().yard().saw();
         String trim = saw.endTrim().isZero()
                 ? ""
-                : " Square off " + errand.size(saw.endTrim()) + " at the hooked end first; the tape still hooks on"
-                        + " the end as it came.";
+                : " The first line is where " + errand.size(saw.endTrim())
+                        + " of the end are squared off: there the saw" + " goes on the side of the hook.";
         page().pencil()
                 .paragraph(
                         Spot.of(page().room().left(), y),
                         page().room().width(),
-                        "**How to mark** Hook the tape on the end at the left and read every line from there, never from"
-                                + " cut to cut." + trim
-                                + " Each line is where a piece ends: the saw goes on its far side,"
+                        "**How to mark** Hook the tape on the end at the left as it came, and mark every line before the"
+                                + " first cut, never from cut to cut." + trim
+                                + " Every other line is where a piece ends: the saw goes on its far side,"
                                 + " and its " + errand.size(saw.kerf())
                                 + " are counted in. **Kept** pieces go on the rack"
                                 + " with their length written on; **scrap** does not.",
