@@ -16,7 +16,7 @@ import pitchboard.sheet.type.Lettering;
 /** Every board with its cuts, as it lies on the bench: the end the tape hooks on to the left. */
 final class BenchSheet {
     private static final double HEADING = 9;
-    private static final double HOW_TO = 13;
+    private static final double HOW_TO = 16;
 
     private final Errand errand;
     private final Frame frame;
@@ -94,9 +94,22 @@ final class BenchSheet {
                                 + " Every other line is where a piece ends: the saw goes on its far side,"
                                 + " and its " + errand.size(saw.kerf())
                                 + " are counted in. **Kept** pieces go on the rack"
-                                + " with their length written on; **scrap** does not.",
+                                + " with their length written on; **scrap** does not."
+                                + pairs(),
                         Lettering.NOTE);
         y += HOW_TO;
+    }
+
+    /** The turned stringer has its steps on the other edge, so its crown lies down. */
+    private String pairs() {
+        boolean any = errand.list().orders().stream()
+                .flatMap(order -> order.boards().stream())
+                .flatMap(board -> board.cuts().stream())
+                .anyMatch(cut -> cut.pieces() == 2);
+        return any
+                ? " A **dashed** stroke parts two stringers, the second turned end for end: its line is where the second"
+                        + " begins. Draw both before you cut, and take a straight board: the second one's crown lies down."
+                : "";
     }
 
     private void heading(StockOrder order) {
