@@ -40,47 +40,58 @@ record PublishedLimits(Stair stair, Basis basis) {
                     Verdict.doesNotApply("the guide prints it for 40 lb/ft² of people and 10 of weight at most"),
                     Phrase.of("the deck guide's limits are for lighter loads")));
         }
-        StringerShape shape = new StringerShape(stair);
         StringerSpacing across = StringerSpacing.of(stair.brief());
-        List<MemberFinding> findings = new ArrayList<>();
-        findings.add(judged(
+        List<MemberFinding> findings = new ArrayList<>(stringers(across));
+        findings.addAll(boards());
+        thinTreads(across).ifPresent(findings::add);
+        return findings;
+    }
+
+    /** How far cut stringers reach, how far apart they stand, and how many there are. */
+    private List<MemberFinding> stringers(StringerSpacing across) {
+        return List.of(
+            judged(
                 "reach",
                 "level reach of a cut stringer",
                 stair.flight().totalRun(),
                 Limit.atMost(CUT_REACH),
                 "the deck guide lets a cut stringer reach {} level",
                 "support the stringers midway, use solid ones (to {}), or have the reckoning accepted" + RESTS_ON,
-                SOLID_REACH));
-        findings.add(judged(
+                SOLID_REACH),
+            judged(
                 "spacing",
                 "stringers, middle to middle",
                 across.spacing(),
                 Limit.atMost(Length.inches(18)),
                 "the deck guide lets cut stringers stand {} apart",
-                "add a stringer"));
-        findings.add(judged(
+                "add a stringer"),
+            judged(
                 "count",
                 "number of cut stringers",
                 new Count(stair.brief().stringers().count()),
                 Limit.atLeast(new Count(3)),
                 "the deck guide asks for {} cut stringers",
                 "add a stringer"));
-        findings.add(judged(
+    }
+
+    /** How deep their boards are, and what the cuts leave of them. */
+    private List<MemberFinding> boards() {
+        StringerShape shape = new StringerShape(stair);
+        return List.of(
+            judged(
                 "throat",
                 "wood left under a step",
                 shape.throat(),
                 Limit.atLeast(Length.inches(5)),
                 "the deck guide asks for {} of wood under a step",
-                "cut the stringers from deeper boards"));
-        findings.add(judged(
+                "cut the stringers from deeper boards"),
+            judged(
                 "depth",
                 "depth of the stringers' board",
                 shape.boardDepth(),
                 Limit.atLeast(Length.inches(11, 1, 4)),
                 "the deck guide cuts stringers from boards {} deep",
                 "cut the stringers from deeper boards"));
-        thinTreads(across).ifPresent(findings::add);
-        return findings;
     }
 
     /** No table has values for boards as thin as decking, so the guide's own word is all there is. */

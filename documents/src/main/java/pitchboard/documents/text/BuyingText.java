@@ -87,8 +87,10 @@ public final class BuyingText {
     private String cuts(Board board) {
         List<String> words = new ArrayList<>();
         for (Cut cut : board.cuts()) {
-            String mark =
-                    cut.pieces() == 1 ? cut.need().mark() : "two " + cut.need().mark() + " head to foot";
+            String mark = cut.pieces() == 1
+                    ? cut.need().mark()
+                    : "two " + cut.need().mark() + ", "
+                            + cut.need().nested().orElseThrow().meeting().words() + " side by side,";
             words.add(mark + " to " + TapeWriter.writeRunning(cut.to(), tape, Tape.Style.PLAIN));
         }
         if (board.left().isPositive()) {

@@ -26,8 +26,8 @@ public final class Needs {
         List<Need> needs = new ArrayList<>();
         for (Part part : parts) {
             if (!part.id().equals(PartId.PITCH_BOARD)) {
-                Optional<Length> nested = part.id().equals(PartId.STRINGER) && part.count() > 1
-                        ? Optional.of(nested(stair, kerf).roundedUp(graduation))
+                Optional<Need.Nested> nested = part.id().equals(PartId.STRINGER) && part.count() > 1
+                        ? Optional.of(nested(stair, kerf, graduation))
                         : Optional.empty();
                 needs.add(new Need(
                         job + part.id().mark(),
@@ -58,8 +58,9 @@ public final class Needs {
     }
 
     /** Both trimmings, and two outlines as close as a cut allows. */
-    private static Length nested(Stair stair, Length kerf) {
+    private static Need.Nested nested(Stair stair, Length kerf, Graduation graduation) {
         Length trim = stair.brief().stringers().trim().times(2);
-        return Nesting.of(StringerLayout.of(stair).outline(), kerf).extent().plus(trim);
+        Nesting nesting = Nesting.of(StringerLayout.of(stair).outline(), kerf);
+        return new Need.Nested(nesting.extent().plus(trim).roundedUp(graduation), nesting.meeting());
     }
 }

@@ -12,9 +12,10 @@ import pitchboard.plane.Point;
  *
  * @param first where the first lies, its left end at 0
  * @param second where the second lies, to the right of the first
+ * @param meeting the ends that lie side by side
  * @param extent of both together, along the board
  */
-public record Nesting(Outline first, Outline second, Length extent) {
+public record Nesting(Outline first, Outline second, Need.Ends meeting, Length extent) {
     /** Corners are taken to this line before the gap is worked out, and the gap is widened by more than that can be. */
     private static final Graduation FINE = Graduation.TENTH_MILLIMETRE;
 
@@ -26,8 +27,8 @@ public record Nesting(Outline first, Outline second, Length extent) {
      * @param kerf the wood one cut takes
      */
     public static Nesting of(Outline outline, Length kerf) {
-        Nesting headToHead = beside(outline, turned(outline), kerf);
-        Nesting footToFoot = beside(turned(outline), outline, kerf);
+        Nesting headToHead = beside(outline, turned(outline), Need.Ends.HEADS, kerf);
+        Nesting footToFoot = beside(turned(outline), outline, Need.Ends.FEET, kerf);
         return footToFoot.extent.isLessThan(headToHead.extent) ? footToFoot : headToHead;
     }
 
@@ -38,11 +39,11 @@ public record Nesting(Outline first, Outline second, Length extent) {
         return outline.mapped(corner -> Point.of(end.minus(corner.x()), low.minus(corner.y())));
     }
 
-    private static Nesting beside(Outline left, Outline right, Length kerf) {
+    private static Nesting beside(Outline left, Outline right, Need.Ends meeting, Length kerf) {
         long gap = tenths(kerf.plus(SLACK).roundedUp(FINE));
         long shift = Silhouette.of(left).clearOf(Silhouette.of(right), gap);
         Outline moved = right.mapped(corner -> corner.shifted(FINE.step().times(shift), Length.ZERO));
-        return new Nesting(left, moved, moved.greatest(Point::x).minus(left.least(Point::x)));
+        return new Nesting(left, moved, meeting, moved.greatest(Point::x).minus(left.least(Point::x)));
     }
 
     static long tenths(Length length) {

@@ -34,7 +34,7 @@ record Sawing(
     /** Pieces alike: of a need one by one, or two and two. */
     record Lot(Need need, int pieces, int count) {
         Length length() {
-            return pieces == 1 ? need.length() : need.nested().orElseThrow();
+            return pieces == 1 ? need.length() : need.nested().orElseThrow().length();
         }
     }
 

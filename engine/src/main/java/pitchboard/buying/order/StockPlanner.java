@@ -100,8 +100,9 @@ final class StockPlanner {
     /** Only where a pair fits a board. */
     private int mostPairs(List<Need> needs) {
         return needs.stream()
-                .filter(need ->
-                        need.nested().filter(pair -> pair.isAtMost(longest())).isPresent())
+                .filter(need -> need.nested()
+                        .filter(pair -> pair.length().isAtMost(longest()))
+                        .isPresent())
                 .mapToInt(need -> need.count() / 2)
                 .sum();
     }
@@ -110,8 +111,9 @@ final class StockPlanner {
         List<Sawing.Lot> lots = new ArrayList<>();
         int left = pairs;
         for (Need need : needs) {
-            boolean nests =
-                    need.nested().filter(pair -> pair.isAtMost(longest())).isPresent();
+            boolean nests = need.nested()
+                    .filter(pair -> pair.length().isAtMost(longest()))
+                    .isPresent();
             int taken = nests ? Math.min(left, need.count() / 2) : 0;
             left -= taken;
             if (taken > 0) {

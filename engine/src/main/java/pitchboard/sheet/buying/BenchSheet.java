@@ -16,7 +16,7 @@ import pitchboard.sheet.type.Lettering;
 /** Every board with its cuts, as it lies on the bench: the end the tape hooks on to the left. */
 final class BenchSheet {
     private static final double HEADING = 9;
-    private static final double HOW_TO = 13;
+    private static final double HOW_TO = 16;
 
     private final Errand errand;
     private final Frame frame;
@@ -83,20 +83,33 @@ final class BenchSheet {
         Saw saw = errand.list().yard().saw();
         String trim = saw.endTrim().isZero()
                 ? ""
-                : " Square off " + errand.size(saw.endTrim()) + " at the hooked end first; the tape still hooks on"
-                        + " the end as it came.";
+                : " The first line is where " + errand.size(saw.endTrim())
+                        + " of the end are squared off: there the saw" + " goes on the side of the hook.";
         page().pencil()
                 .paragraph(
                         Spot.of(page().room().left(), y),
                         page().room().width(),
-                        "**How to mark** Hook the tape on the end at the left and read every line from there, never from"
-                                + " cut to cut." + trim
-                                + " Each line is where a piece ends: the saw goes on its far side,"
+                        "**How to mark** Hook the tape on the end at the left as it came, and mark every line before the"
+                                + " first cut, never from cut to cut." + trim
+                                + " Every other line is where a piece ends: the saw goes on its far side,"
                                 + " and its " + errand.size(saw.kerf())
                                 + " are counted in. **Kept** pieces go on the rack"
-                                + " with their length written on; **scrap** does not.",
+                                + " with their length written on; **scrap** does not."
+                                + pairs(),
                         Lettering.NOTE);
         y += HOW_TO;
+    }
+
+    /** The turned stringer has its steps on the other edge, so its crown lies down. */
+    private String pairs() {
+        boolean any = errand.list().orders().stream()
+                .flatMap(order -> order.boards().stream())
+                .flatMap(board -> board.cuts().stream())
+                .anyMatch(cut -> cut.pieces() == 2);
+        return any
+                ? " A **dashed** stroke parts two stringers, the second turned end for end: its line is where the second"
+                        + " begins. Draw both before you cut, and take a straight board: the second one's crown lies down."
+                : "";
     }
 
     private void heading(StockOrder order) {

@@ -92,11 +92,18 @@ record BoardPicture(Errand errand, Length longest) {
     private void piece(Draft page, Cut cut, double from, double to, double top) {
         Pencil pencil = page.pencil(PartRef.of(cut.need().mark()));
         pencil.box(Pen.OUTLINE, new Box(from, top, to - from, BOARD));
-        String mark = cut.pieces() == 1
-                ? cut.need().mark()
-                : cut.need().mark() + " + " + cut.need().mark();
-        String length = cut.pieces() == 1 ? errand.size(cut.need().length()) : "head to foot, second turned";
-        write(pencil, List.of("**" + mark + "**", length), from, to, top);
+        String mark = "**" + cut.need().mark() + "**";
+        if (cut.pieces() == 1) {
+            write(pencil, List.of(mark, errand.size(cut.need().length())), from, to, top);
+            return;
+        }
+        double each = (to - from)
+                * cut.need().length().approxMm()
+                / cut.to().minus(cut.from()).approxMm();
+        pencil.line(Pen.HIDDEN, Spot.of(from + each, top), Spot.of(to - each, top + BOARD));
+        String meeting = cut.need().nested().orElseThrow().meeting().words();
+        write(pencil, List.of(mark, "first"), from, to - each, top);
+        write(pencil, List.of(mark, "turned, " + meeting + " side by side"), from + each, to, top);
     }
 
     /** Lines under each other if they fit between the ends; turned, or the first alone, where it is narrow. */
@@ -149,6 +156,10 @@ record BoardPicture(Errand errand, Length longest) {
         }
         double kerf = Math.max(0.45, errand.list().yard().saw().kerf().approxMm() * scale);
         for (Cut cut : board.cuts()) {
+            if (cut.pieces() == 2) {
+                Length second = cut.to().minus(cut.need().length());
+                last = mark(pencil, second, at(room, scale, second), top, last);
+            }
             double x = at(room, scale, cut.to());
             if (cut.to().isLessThan(board.length())) {
                 pencil.fill(Fill.BLACK, new Box(x, top, kerf, BOARD).corners());

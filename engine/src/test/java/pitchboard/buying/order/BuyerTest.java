@@ -88,13 +88,27 @@ final class BuyerTest {
     @Test
     void two_stringers_share_a_board_when_that_is_cheaper() {
         Need stringers = new Need(
-                "S", "stringer", Use.STRINGERS, 2, THICK, WIDE, Length.inches(100), Optional.of(Length.inches(180)));
+                "S",
+                "stringer",
+                Use.STRINGERS,
+                2,
+                THICK,
+                WIDE,
+                Length.inches(100),
+                Optional.of(new Need.Nested(Length.inches(180), Need.Ends.HEADS)));
         BuyingList list = buy(yard(List.of(), twelve()), stringers);
         Board board = list.orders().get(0).boards().get(0);
         assertThat(board.cuts()).extracting(Cut::pieces).containsExactly(2);
         assertThat(list.costSoFar()).hasToString("42.00 USD");
         Need apart = new Need(
-                "S", "stringer", Use.STRINGERS, 2, THICK, WIDE, Length.inches(100), Optional.of(Length.inches(195)));
+                "S",
+                "stringer",
+                Use.STRINGERS,
+                2,
+                THICK,
+                WIDE,
+                Length.inches(100),
+                Optional.of(new Need.Nested(Length.inches(195), Need.Ends.HEADS)));
         assertThat(buy(yard(List.of(), twelve()), apart).costSoFar()).hasToString("50.00 USD");
     }
 

@@ -104,7 +104,7 @@ final class StairOrdersLawsTest {
             assertThat(cut.from()).isEqualTo(at);
             Length length = cut.pieces() == 1
                     ? cut.need().length()
-                    : cut.need().nested().orElseThrow();
+                    : cut.need().nested().orElseThrow().length();
             assertThat(cut.to()).isEqualTo(cut.from().plus(length));
             at = cut.to().plus(SAW.kerf());
         }
