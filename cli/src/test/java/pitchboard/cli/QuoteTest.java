@@ -47,9 +47,9 @@ final class QuoteTest {
     }
 
     /**
-     * By hand: lumber 396.20, sundries 28.40 + 11.80 + 12.80 = 53.00, labour 115 + 92 + 138 + 299 + 193.20 + 276 = 1113.20,
-     * delivery 65.00: 1627.40. Overhead 12 % 195.29, profit 10 % of 1822.69 182.27. Tax 6.5 % of 396.20 x 1.232 = 488.12 is
-     * 31.73, of 53.00 x 1.232 = 65.30 is 4.24. 2040.93, rounded up to 2045.00.
+     * By hand: lumber 408.04, sundries 28.40 + 11.80 + 12.80 = 53.00, labour 115 + 92 + 138 + 299 + 193.20 + 644 + 276 =
+     * 1757.20, delivery 65.00: 2283.24. Overhead 12 % 273.99, profit 10 % of 2557.23 255.72. Tax 6.5 % of 408.04 x 1.232 =
+     * 502.71 is 32.68, of 53.00 x 1.232 = 65.30 is 4.24. 2849.87, rounded up to 2850.00.
      */
     @Test
     void the_loft_is_quoted_as_by_hand() {
@@ -57,15 +57,15 @@ final class QuoteTest {
         assertThat(run.code()).isEqualTo(ExitCode.DONE);
         assertThat(run.out().replaceAll(" +", " "))
                 .contains(
-                        "cost 1627.40",
-                        "overhead 195.29",
-                        "profit 182.27",
-                        "tax on lumber 31.73",
+                        "cost 2283.24",
+                        "overhead 273.99",
+                        "profit 255.72",
+                        "tax on lumber 32.68",
                         "tax on sundries 4.24",
-                        "rounding 4.07",
-                        "price 2045.00",
-                        "due 613.50 with the order",
-                        "due 818.00 when the stringers hang");
+                        "rounding 0.13",
+                        "price 2850.00",
+                        "due 855.00 with the order",
+                        "due 1140.00 when the stringers hang");
     }
 
     @Test
@@ -73,10 +73,10 @@ final class QuoteTest {
         Run run = quote(RATES, "2027-05-14", "--to", folder.toString());
         assertThat(run.code()).isEqualTo(ExitCode.DONE);
         assertThat(text(folder.resolve("boathouse-loft-quote.pdf")))
-                .contains("2045.00", "613.50", "holds until 2027-06-13", "for the customer", "Painting and staining")
-                .doesNotContainIgnoringCase("overhead", "profit", "1627.40", "46.00", "per hour");
-        assertThat(text(folder.resolve("boathouse-loft-cost.pdf"))).contains("1627.40", "195.29", "182.27", "2045.00");
-        assertThat(Files.readString(folder.resolve("boathouse-loft-cost.csv"))).contains("price,total,,2045.00");
+                .contains("2850.00", "855.00", "holds until 2027-06-13", "for the customer", "Painting and staining")
+                .doesNotContainIgnoringCase("overhead", "profit", "2283.24", "46.00", "per hour");
+        assertThat(text(folder.resolve("boathouse-loft-cost.pdf"))).contains("2283.24", "273.99", "255.72", "2850.00");
+        assertThat(Files.readString(folder.resolve("boathouse-loft-cost.csv"))).contains("price,total,,2850.00");
     }
 
     @Test

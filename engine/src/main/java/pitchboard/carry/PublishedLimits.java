@@ -50,48 +50,49 @@ record PublishedLimits(Stair stair, Basis basis) {
     /** How far cut stringers reach, how far apart they stand, and how many there are. */
     private List<MemberFinding> stringers(StringerSpacing across) {
         return List.of(
-            judged(
-                "reach",
-                "level reach of a cut stringer",
-                stair.flight().totalRun(),
-                Limit.atMost(CUT_REACH),
-                "the deck guide lets a cut stringer reach {} level",
-                "support the stringers midway, use solid ones (to {}), or have the reckoning accepted" + RESTS_ON,
-                SOLID_REACH),
-            judged(
-                "spacing",
-                "stringers, middle to middle",
-                across.spacing(),
-                Limit.atMost(Length.inches(18)),
-                "the deck guide lets cut stringers stand {} apart",
-                "add a stringer"),
-            judged(
-                "count",
-                "number of cut stringers",
-                new Count(stair.brief().stringers().count()),
-                Limit.atLeast(new Count(3)),
-                "the deck guide asks for {} cut stringers",
-                "add a stringer"));
+                judged(
+                        "reach",
+                        "level reach of a cut stringer",
+                        stair.flight().totalRun(),
+                        Limit.atMost(CUT_REACH),
+                        "the deck guide lets a cut stringer reach {} level",
+                        "support the stringers midway, use solid ones (to {}), or have the reckoning accepted"
+                                + RESTS_ON,
+                        SOLID_REACH),
+                judged(
+                        "spacing",
+                        "stringers, middle to middle",
+                        across.spacing(),
+                        Limit.atMost(Length.inches(18)),
+                        "the deck guide lets cut stringers stand {} apart",
+                        "add a stringer"),
+                judged(
+                        "count",
+                        "number of cut stringers",
+                        new Count(stair.brief().stringers().count()),
+                        Limit.atLeast(new Count(3)),
+                        "the deck guide asks for {} cut stringers",
+                        "add a stringer"));
     }
 
     /** How deep their boards are, and what the cuts leave of them. */
     private List<MemberFinding> boards() {
         StringerShape shape = new StringerShape(stair);
         return List.of(
-            judged(
-                "throat",
-                "wood left under a step",
-                shape.throat(),
-                Limit.atLeast(Length.inches(5)),
-                "the deck guide asks for {} of wood under a step",
-                "cut the stringers from deeper boards"),
-            judged(
-                "depth",
-                "depth of the stringers' board",
-                shape.boardDepth(),
-                Limit.atLeast(Length.inches(11, 1, 4)),
-                "the deck guide cuts stringers from boards {} deep",
-                "cut the stringers from deeper boards"));
+                judged(
+                        "throat",
+                        "wood left under a step",
+                        shape.throat(),
+                        Limit.atLeast(Length.inches(5)),
+                        "the deck guide asks for {} of wood under a step",
+                        "cut the stringers from deeper boards"),
+                judged(
+                        "depth",
+                        "depth of the stringers' board",
+                        shape.boardDepth(),
+                        Limit.atLeast(Length.inches(11, 1, 4)),
+                        "the deck guide cuts stringers from boards {} deep",
+                        "cut the stringers from deeper boards"));
     }
 
     /** No table has values for boards as thin as decking, so the guide's own word is all there is. */

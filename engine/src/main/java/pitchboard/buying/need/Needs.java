@@ -16,7 +16,8 @@ public final class Needs {
     private Needs() {}
 
     /**
-     * One need for each part, but not for the pitch board: that is a template, cut from whatever lies about.
+     * One need for each part, but not for the pitch board: that is a template, cut from whatever lies about; nor for a rail
+     * of no length, as over a single riser.
      *
      * @param job stands before the mark of every piece; empty for a job bought alone
      * @param kerf the saw's, between two stringers that lie in one board
@@ -25,7 +26,7 @@ public final class Needs {
         Graduation graduation = stair.brief().tape().graduation();
         List<Need> needs = new ArrayList<>();
         for (Part part : parts) {
-            if (!part.id().equals(PartId.PITCH_BOARD)) {
+            if (!part.id().equals(PartId.PITCH_BOARD) && part.length().isPositive()) {
                 Optional<Need.Nested> nested = part.id().equals(PartId.STRINGER) && part.count() > 1
                         ? Optional.of(nested(stair, kerf, graduation))
                         : Optional.empty();

@@ -11,11 +11,12 @@ import java.util.Arrays;
  */
 final class Simplex {
     private static final double SLACK = 1e-9;
-    private static final double FEASIBLE = 1e-7;
-    private static final double PIVOT = 1e-8;
+    static final double FEASIBLE = 1e-7;
     private static final int ANEW_AFTER = 100;
 
     private final Patterns patterns;
+    private final Columns columns;
+    private final Stops stops;
     private final int kinds;
     private final int rows;
     private final Inverse inverse;
@@ -31,8 +32,6 @@ final class Simplex {
     private final double[] right;
     private final double[] cost;
     private int[] demand;
-    private int[] least;
-    private int[] most;
     private boolean infeasible;
     private int exchanges;
     private int steps;
@@ -41,12 +40,14 @@ final class Simplex {
         this.patterns = patterns;
         kinds = model.kinds();
         rows = kinds + model.stocks();
+        columns = new Columns(patterns, kinds, rows);
         inverse = new Inverse(rows);
         basic = new int[rows];
         atMost = new boolean[model.stocks()];
         value = new double[rows];
         dual = new double[rows];
         turned = new double[rows];
+        stops = new Stops(columns, basic, value, turned);
         right = new double[rows];
         cost = new double[model.stocks()];
         long highest = 1;
@@ -73,8 +74,7 @@ final class Simplex {
     /** Sets the pieces wanted and the bounds on the boards of each stock. */
     void ask(int[] wanted, int[] fewest, int[] greatest) {
         demand = wanted;
-        least = fewest;
-        most = greatest;
+        columns.bound(fewest, greatest);
         valuesAnew();
     }
 
@@ -91,7 +91,7 @@ final class Simplex {
     /** Boards of the stock, as a fraction. */
     double boards(int stock) {
         int row = rowOf[kinds + stock];
-        return row >= 0 ? value[row] : atMost[stock] ? most[stock] : least[stock];
+        return row >= 0 ? value[row] : atMost[stock] ? columns.most(stock) : columns.least(stock);
     }
 
     /** How often the pattern is cut, as a fraction. */
@@ -137,8 +137,9 @@ final class Simplex {
         Arrays.fill(dual, 0);
         boolean isShort = false;
         for (int row = 0; row < rows; row++) {
-            double sign =
-                    value[row] < low(basic[row]) - FEASIBLE ? -1 : value[row] > high(basic[row]) + FEASIBLE ? 1 : 0;
+            double sign = value[row] < columns.low(basic[row]) - FEASIBLE
+                    ? -1
+                    : value[row] > columns.high(basic[row]) + FEASIBLE ? 1 : 0;
             if (sign != 0) {
                 isShort = true;
                 addTo(dual, inverse.row(row), sign);
@@ -178,72 +179,42 @@ final class Simplex {
     }
 
     private double gain(int column) {
-        if (column < kinds) {
-            return -dual[column];
+        double along = columns.along(column, dual);
+        if (!columns.isBoards(column)) {
+            return along;
         }
-        if (column < rows) {
-            int stock = column - kinds;
-            double each = dual[column] + (infeasible ? 0 : cost[stock]);
-            return least[stock] == most[stock] ? 0 : atMost[stock] ? each : -each;
-        }
-        Pattern pattern = patterns.get(column - rows);
-        double sum = dual[kinds + pattern.stock()];
-        for (int i = 0; i < pattern.kinds().length; i++) {
-            sum += dual[pattern.kinds()[i]] * pattern.counts()[i];
-        }
-        return sum;
-    }
-
-    private double low(int column) {
-        return column >= kinds && column < rows ? least[column - kinds] : 0;
-    }
-
-    private double high(int column) {
-        return column >= kinds && column < rows ? most[column - kinds] : Double.POSITIVE_INFINITY;
-    }
-
-    private void turn(int column) {
-        if (column < rows) {
-            for (int row = 0; row < rows; row++) {
-                turned[row] = -inverse.row(row)[column];
-            }
-            return;
-        }
-        Pattern pattern = patterns.get(column - rows);
-        for (int row = 0; row < rows; row++) {
-            double[] line = inverse.row(row);
-            double sum = line[kinds + pattern.stock()];
-            for (int i = 0; i < pattern.kinds().length; i++) {
-                sum += line[pattern.kinds()[i]] * pattern.counts()[i];
-            }
-            turned[row] = sum;
-        }
+        int stock = column - kinds;
+        double each = along - (infeasible ? 0 : cost[stock]);
+        return columns.isFixed(stock) ? 0 : atMost[stock] ? -each : each;
     }
 
     /** Lets the column grow, or shrink from its upper bound, until something stops it. */
     private void move(int column) {
-        boolean shrinks = column >= kinds && column < rows && atMost[column - kinds];
+        boolean shrinks = columns.isBoards(column) && atMost[column - kinds];
         double direction = shrinks ? -1 : 1;
-        turn(column);
-        double furthest = high(column) - low(column);
-        double reach = Math.min(furthest, reach(direction));
-        int pivot = pivot(direction, reach);
+        for (int row = 0; row < rows; row++) {
+            turned[row] = columns.along(column, inverse.row(row));
+        }
+        double furthest = columns.high(column) - columns.low(column);
+        double reach = Math.min(furthest, stops.reach(direction));
+        int pivot = stops.pivot(direction, reach);
         if (pivot < 0 || reach >= furthest) {
             shift(direction * furthest);
             atMost[column - kinds] = !shrinks;
             return;
         }
-        double step = Math.max(0, ratio(pivot, direction));
+        double step = Math.max(0, stops.ratio(pivot, direction));
         shift(direction * step);
         int leaving = basic[pivot];
-        if (leaving >= kinds && leaving < rows) {
+        if (columns.isBoards(leaving)) {
             int stock = leaving - kinds;
-            atMost[stock] = Math.abs(value[pivot] - most[stock]) < Math.abs(value[pivot] - least[stock]);
+            atMost[stock] =
+                    Math.abs(value[pivot] - columns.most(stock)) < Math.abs(value[pivot] - columns.least(stock));
         }
         rowOf[leaving] = -1;
         basic[pivot] = column;
         rowOf[column] = pivot;
-        value[pivot] = (shrinks ? high(column) : low(column)) + direction * step;
+        value[pivot] = (shrinks ? columns.high(column) : columns.low(column)) + direction * step;
         inverse.exchange(pivot, turned);
         exchanges++;
     }
@@ -254,56 +225,10 @@ final class Simplex {
         }
     }
 
-    /** How far the row lets the entering column go; infinite when it does not stop it. */
-    private double ratio(int row, double direction) {
-        double change = -direction * turned[row];
-        double low = low(basic[row]);
-        double high = high(basic[row]);
-        if (change < 0) {
-            double stop =
-                    value[row] > high + FEASIBLE ? high : value[row] >= low - FEASIBLE ? low : Double.NEGATIVE_INFINITY;
-            return (value[row] - stop) / -change;
-        }
-        double stop =
-                value[row] < low - FEASIBLE ? low : value[row] <= high + FEASIBLE ? high : Double.POSITIVE_INFINITY;
-        return (stop - value[row]) / change;
-    }
-
-    private double reach(double direction) {
-        double reach = Double.POSITIVE_INFINITY;
-        for (int row = 0; row < rows; row++) {
-            if (Math.abs(turned[row]) > PIVOT) {
-                reach = Math.min(reach, Math.max(0, ratio(row, direction)) + FEASIBLE / Math.abs(turned[row]) / 100);
-            }
-        }
-        return reach;
-    }
-
-    /** Among the rows that stop at about the same place, the one with the largest pivot. */
-    private int pivot(double direction, double reach) {
-        int best = -1;
-        for (int row = 0; row < rows; row++) {
-            boolean stops = Math.abs(turned[row]) > PIVOT && ratio(row, direction) <= reach;
-            if (stops && (best < 0 || Math.abs(turned[row]) > Math.abs(turned[best]))) {
-                best = row;
-            }
-        }
-        return best;
-    }
-
     private void invertAnew() {
         double[][] matrix = new double[rows][rows];
         for (int row = 0; row < rows; row++) {
-            int column = basic[row];
-            if (column < rows) {
-                matrix[column][row] = -1;
-            } else {
-                Pattern pattern = patterns.get(column - rows);
-                matrix[kinds + pattern.stock()][row] = 1;
-                for (int i = 0; i < pattern.kinds().length; i++) {
-                    matrix[pattern.kinds()[i]][row] = pattern.counts()[i];
-                }
-            }
+            columns.write(basic[row], matrix, row);
         }
         exchanges = 0;
         if (!inverse.invert(matrix)) {
@@ -318,7 +243,7 @@ final class Simplex {
         }
         for (int stock = 0; stock < cost.length; stock++) {
             boolean isBasic = rowOf[kinds + stock] >= 0;
-            right[kinds + stock] = isBasic ? 0 : atMost[stock] ? most[stock] : least[stock];
+            right[kinds + stock] = isBasic ? 0 : atMost[stock] ? columns.most(stock) : columns.least(stock);
         }
         inverse.times(right, value);
     }
