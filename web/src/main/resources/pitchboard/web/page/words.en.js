@@ -74,6 +74,7 @@ export default {
     headline: '{risers} risers of {rise}, run {run}',
     'some-rule-fails': 'Some rule fails: see Rules',
     'no-rule-fails': 'No rule fails',
+    'no-rule-fails-carries-not': 'No rule fails, but it does not carry',
     'all-stairs': 'Every stair there could be',
     'dots-summary': '{all} stairs were tried, rise against run; {fit} are allowed and fit the space. The best of them are listed below.',
     'dot.chosen': 'this one',

@@ -30,13 +30,19 @@ function cannotRead() {
     </div>`;
 }
 
-function headline({ outcome, stair, failing }) {
+/** Nobody should read that no rule fails and think that it carries. */
+function verdict(failing, strength) {
+    if (failing) return 'some-rule-fails';
+    return strength?.failing ? 'no-rule-fails-carries-not' : 'no-rule-fails';
+}
+
+function headline({ outcome, stair, failing, strength }) {
     if (outcome !== 'designed') return html`<div class="alarm fails"><strong>${say('no-stair-fits')}</strong></div>`;
     return html`<div class="headline">
         <h2>
             ${say('headline', { risers: stair.risers, rise: stair.rise.tape, run: stair.run.tape })}
         </h2>
-        <p class=${failing ? 'fails' : 'holds'}>${say(failing ? 'some-rule-fails' : 'no-rule-fails')}</p>
+        <p class=${failing || strength?.failing ? 'fails' : 'holds'}>${say(verdict(failing, strength))}</p>
     </div>`;
 }
 
