@@ -80,7 +80,8 @@ final class Counting {
         add(all, Task.TREAD, Ratio.of(stair.treads()));
         add(all, Task.RISER, Ratio.of(risers()));
         add(all, Task.POST, Ratio.of(count("GP")));
-        add(all, Task.RAIL_FOOT, railFeet());
+        add(all, Task.RAIL_FOOT, feet("GT"));
+        add(all, Task.HANDRAIL_FOOT, feet("HR"));
         return all;
     }
 
@@ -90,12 +91,11 @@ final class Counting {
         }
     }
 
-    /** Of top rails and handrails, rounded up to whole feet for each kind of piece. */
-    private Ratio railFeet() {
+    /** Of all pieces whose mark begins so, rounded up to whole feet for each kind of piece. */
+    private Ratio feet(String mark) {
         long feet = 0;
         for (Part part : parts) {
-            String mark = part.id().mark().replaceAll("[0-9]", "");
-            if (mark.equals("GT") || mark.equals("HR")) {
+            if (part.id().mark().replaceAll("[0-9]", "").equals(mark)) {
                 Length all = part.length().times(part.count());
                 feet -= all.negated().wholeTimes(Length.feet(1));
             }

@@ -32,6 +32,7 @@ final class CostSheet {
 
     static List<Draft> of(Offer offer, Frame frame) {
         CostSheet sheet = new CostSheet(offer.costing());
+        offer.cautions().forEach(words -> sheet.table.row("LOOK FIRST", words, ""));
         sheet.warnings();
         for (LineKind kind : LineKind.values()) {
             sheet.lines(kind);

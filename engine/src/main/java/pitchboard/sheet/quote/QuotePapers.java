@@ -1,6 +1,7 @@
 package pitchboard.sheet.quote;
 
 import java.util.List;
+import pitchboard.brief.Title;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.frame.TitleBlock;
@@ -28,6 +29,9 @@ public final class QuotePapers {
     }
 
     private static Frame frame(Offer offer) {
-        return new Frame(offer.paper(), new TitleBlock(offer.title(), offer.rulebook(), offer.fingerprint(), CAUTION));
+        Title job = offer.title();
+        Title title = new Title(
+                job.job(), job.client(), job.place(), offer.costing().quotedOn().words());
+        return new Frame(offer.paper(), new TitleBlock(title, offer.rulebook(), offer.fingerprint(), CAUTION));
     }
 }
