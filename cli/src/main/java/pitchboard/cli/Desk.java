@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import pitchboard.app.Jobs;
 import pitchboard.app.OpenedJob;
+import pitchboard.app.OpenedOptions;
 import pitchboard.app.OpenedRates;
 import pitchboard.app.OpenedYard;
 import pitchboard.app.Trouble;
@@ -44,6 +45,16 @@ record Desk(PrintWriter results, PrintWriter messages) {
             return Optional.of(understood);
         }
         tell(((OpenedRates.NotUnderstood) opened).troubles());
+        return Optional.empty();
+    }
+
+    /** Opens a file of options with its jobs; when it cannot be understood, its problems are told. */
+    Optional<OpenedOptions.Understood> openOptions(Path file) throws FileTrouble {
+        OpenedOptions opened = OpenedOptions.open(file);
+        if (opened instanceof OpenedOptions.Understood understood) {
+            return Optional.of(understood);
+        }
+        tell(((OpenedOptions.NotUnderstood) opened).troubles());
         return Optional.empty();
     }
 

@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             PapersCommand.class,
             BuyCommand.class,
             QuoteCommand.class,
+            OptionsCommand.class,
             OpenCommand.class,
             RulebooksCommand.class
         },

@@ -3,6 +3,7 @@ package pitchboard.costing;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.money.Day;
+import pitchboard.money.Money;
 
 /**
  * A job costed.
@@ -25,6 +26,20 @@ public record Costing(
         lines = List.copyOf(lines);
         missing = List.copyOf(missing);
         stale = List.copyOf(stale);
+    }
+
+    /** All lines of a kind together; empty while one of them has no price. */
+    public Optional<Money> sum(LineKind kind) {
+        Money sum = Money.none(rates.currency());
+        for (CostLine line : lines) {
+            if (line.kind() == kind) {
+                if (line.cost().isEmpty()) {
+                    return Optional.empty();
+                }
+                sum = sum.plus(line.cost().get());
+            }
+        }
+        return Optional.of(sum);
     }
 
     public boolean isComplete() {

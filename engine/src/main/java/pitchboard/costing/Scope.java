@@ -20,8 +20,10 @@ public final class Scope {
     private final Stair stair;
     private final List<Part> parts;
     private final Brief brief;
+    private final Tape.Style style;
 
-    private Scope(Stair stair, List<Part> parts) {
+    private Scope(Stair stair, List<Part> parts, Tape.Style style) {
+        this.style = style;
         this.stair = stair;
         this.parts = parts;
         this.brief = stair.brief();
@@ -31,8 +33,8 @@ public final class Scope {
     public record Item(String topic, String words) {}
 
     /** The same topics in the same order for every stair. */
-    public static List<Item> of(Stair stair, List<Part> parts) {
-        Scope scope = new Scope(stair, parts);
+    public static List<Item> of(Stair stair, List<Part> parts, Tape.Style style) {
+        Scope scope = new Scope(stair, parts, style);
         return List.of(
                 new Item("steps", scope.steps()),
                 new Item("width", scope.size(scope.brief.width())),
@@ -46,14 +48,14 @@ public final class Scope {
     /** What is wanted of the stair and yet in no piece and so in no price, each a whole sentence. */
     public static List<String> notPriced(Stair stair, List<Part> parts) {
         List<String> missing = new ArrayList<>();
-        if (stair.brief().guard().wanted() && !new Scope(stair, parts).has("GP")) {
+        if (stair.brief().guard().wanted() && !new Scope(stair, parts, Tape.Style.PLAIN).has("GP")) {
             missing.add("The guard: what it is built of is not settled.");
         }
         return missing;
     }
 
     private String size(Length length) {
-        return TapeWriter.write(length, brief.tape(), Tape.Style.PRINTED);
+        return TapeWriter.write(length, brief.tape(), style);
     }
 
     private boolean has(String mark) {

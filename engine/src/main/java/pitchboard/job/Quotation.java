@@ -45,7 +45,8 @@ public record Quotation(Purchase purchase, Costing costing, Fingerprint fingerpr
                 .toList();
     }
 
-    private Offer offer() {
+    /** What its papers are drawn from. */
+    Offer offer() {
         Brief brief = purchase.jobs().get(0).job().brief();
         return new Offer(
                 brief.title(),

@@ -1,6 +1,7 @@
 package pitchboard.sheet.quote;
 
 import java.util.List;
+import pitchboard.brief.Paper;
 import pitchboard.brief.Title;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.frame.Frame;
@@ -16,7 +17,7 @@ public final class QuotePapers {
     /** For the crew: every figure. */
     public static List<Sheet> cost(Offer offer) {
         Frame frame = frame(offer);
-        return frame.bind(CostSheet.of(offer, frame));
+        return frame.bind(CostSheet.of(offer, frame, "cost", "Cost, for the crew alone"));
     }
 
     /** For the customer; empty while a price is missing. */
@@ -32,6 +33,10 @@ public final class QuotePapers {
         Title job = offer.title();
         Title title = new Title(
                 job.job(), job.client(), job.place(), offer.costing().quotedOn().words());
-        return new Frame(offer.paper(), new TitleBlock(title, offer.rulebook(), offer.fingerprint(), CAUTION));
+        return frame(title, offer.paper(), offer.rulebook(), offer.fingerprint());
+    }
+
+    static Frame frame(Title title, Paper paper, String rulebook, String fingerprint) {
+        return new Frame(paper, new TitleBlock(title, rulebook, fingerprint, CAUTION));
     }
 }

@@ -8,6 +8,7 @@ import pitchboard.costing.Extra;
 import pitchboard.costing.Payment;
 import pitchboard.costing.Price;
 import pitchboard.costing.Scope;
+import pitchboard.measure.Tape;
 import pitchboard.money.Money;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.drafting.Draft;
@@ -71,7 +72,8 @@ final class QuoteSheet {
     private void rows() {
         for (Estimator.Built built : offer.stairs()) {
             table.heading("What we build: " + built.stair().brief().title().job());
-            Scope.of(built.stair(), built.parts()).forEach(item -> table.row(item.topic(), item.words(), ""));
+            Scope.of(built.stair(), built.parts(), Tape.Style.PRINTED)
+                    .forEach(item -> table.row(item.topic(), item.words(), ""));
         }
         costing.rates().pad().ifPresent(pad -> table.row("pad", "of concrete, dug and poured", ""));
         under("with it", costing.rates().extras().stream().map(Extra::what).toList());
@@ -86,10 +88,7 @@ final class QuoteSheet {
     }
 
     private void price() {
-        Money taxes = Money.none(costing.rates().currency());
-        for (Price.Tax tax : price.taxes()) {
-            taxes = taxes.plus(tax.amount());
-        }
+        Money taxes = price.taxTotal();
         String words = "materials and labour" + (taxes.isZero() ? "" : ", " + taxes.digits() + " of taxes in it");
         table.row("the whole work", words, price.total().digits());
         String topic = "of it due";

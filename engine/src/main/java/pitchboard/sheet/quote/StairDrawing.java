@@ -53,6 +53,19 @@ final class StairDrawing {
         new StairDrawing(draft, stair).draw(box);
     }
 
+    /** Draws it from the side alone, in the middle of the box's foot. */
+    static void side(Draft draft, Stair stair, Box box) {
+        StairDrawing drawing = new StairDrawing(draft, stair);
+        Box life = View.of(Scale.TRUE_SIZE, Spot.of(0, 0)).around(drawing.sideExtent());
+        double across = box.width() - BESIDE;
+        double down = box.height() - NAME - BELOW;
+        double factor = Math.min(LARGEST, Math.min(across / life.width(), down / life.height()));
+        View view = View.of(new Scale("", factor), Spot.of(0, 0));
+        double top = box.bottom() - NAME - BELOW - life.height() * factor;
+        drawing.fromTheSide(view, Spot.of(box.left() + across / 2, top));
+        drawing.ink();
+    }
+
     private void draw(Box box) {
         View life = View.of(Scale.TRUE_SIZE, Spot.of(0, 0));
         Box side = life.around(sideExtent());
@@ -66,6 +79,10 @@ final class StairDrawing {
         double middle = box.left() + across / 2;
         double bottom = fromTheSide(view, Spot.of(middle, box.top()));
         fromAbove(view, Spot.of(middle, bottom + APART));
+        ink();
+    }
+
+    private void ink() {
         full.marks().forEach(mark -> draft.add(fine(mark)));
     }
 

@@ -23,6 +23,7 @@ import pitchboard.costing.Rates;
 import pitchboard.costing.Sundry;
 import pitchboard.measure.Length;
 import pitchboard.measure.Ratio;
+import pitchboard.measure.Tape;
 import pitchboard.parts.PartId;
 import pitchboard.parts.PartMaker;
 import pitchboard.sheet.Mark;
@@ -160,5 +161,69 @@ final class QuotePapersTest {
                     }
                 }));
         assertThat(drawn.get()).isGreaterThan(30);
+    }
+
+    private static Choice choice(Paper paper, int ways, Rates rates) {
+        List<Estimator.Built> stairs = List.of(
+                guarded(),
+                HandWorked.stair(),
+                built(GuardedStairs.filled(GuardedStairs.boards(Length.inches(5, 1, 2), Length.inches(4)))),
+                built(GuardedStairs.stair("width 44 in; boards open", build -> build)));
+        List<Choice.Way> all = new ArrayList<>();
+        for (int i = 0; i < ways; i++) {
+            boolean fails = i == 1;
+            all.add(new Choice.Way(
+                    "Way " + (i + 1) + " with a name that is rather long",
+                    "What speaks for it, in a sentence that is long enough to take more than one line of a column.",
+                    fails ? Optional.of("It is allowed in a letter.") : Optional.empty(),
+                    Optional.of(offer(List.of(stairs.get(i)), paper, rates, List.of())),
+                    "nothing fails",
+                    "carries",
+                    fails ? List.of("fails a rule: " + "a long sentence ".repeat(20)) : List.of(),
+                    Optional.empty()));
+        }
+        return new Choice("Ways up", TITLE, paper, "the book", "AAAA-AAAA", all);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Paper.class)
+    void options_stand_side_by_side_and_each_has_a_line_to_sign(Paper paper) {
+        for (int ways = 1; ways <= 4; ways++) {
+            Choice choice = choice(paper, ways, worded(ways * 4));
+            List<Sheet> customer = ChoicePapers.customer(choice);
+            assertThat(complaints(customer)).isEmpty();
+            assertThat(complaints(ChoicePapers.crew(choice))).isEmpty();
+            String last = text(customer.subList(customer.size() - 1, customer.size()));
+            assertThat(last.split("for the customer, with the date", -1)).hasSize(ways + 1);
+            assertThat(text(customer).split("from the side", -1)).hasSize(ways + 1);
+            assertThat(text(customer)).doesNotContainIgnoringCase("overhead", "profit", "46.00");
+        }
+    }
+
+    @Test
+    void what_differs_is_told_apart_from_what_is_the_same() {
+        List<Choice.Way> all = choice(Paper.LETTER, 4, RATES).ways();
+        List<Choice.Way> two = List.of(all.get(0), all.get(2));
+        Choice choice = new Choice("Ways up", TITLE, Paper.LETTER, "the book", "AAAA-AAAA", two);
+        assertThat(choice.different(Tape.Style.PLAIN))
+                .containsExactly(new Choice.Line(
+                        "guard",
+                        List.of(
+                                "3'-0\" high, posts, two rails and balusters",
+                                "3'-0\" high, posts, two rails and boards")));
+        assertThat(choice.same(Tape.Style.PLAIN))
+                .hasSize(6)
+                .contains(new Choice.Line("stringers", List.of("3, cut from stock", "3, cut from stock")));
+    }
+
+    @Test
+    void prices_are_told_beside_the_first() {
+        Choice choice = choice(Paper.LETTER, 2, RATES);
+        long first = choice.ways().get(0).price().orElseThrow().total().coins();
+        long second = choice.ways().get(1).price().orElseThrow().total().coins();
+        String beside =
+                HandWorked.usd(Long.toString(Math.abs(second - first) / 100)).digits();
+        assertThat(choice.prices().get(1).cells())
+                .containsExactly("the same", beside + (second > first ? " more" : " less"));
     }
 }
