@@ -30,6 +30,11 @@ final class Counting {
         return count("R") + count("RB") + count("RT");
     }
 
+    /** Of the guard on the flight and of that along the upper floor's edge. */
+    private int posts() {
+        return count("GP") + count("LP");
+    }
+
     private int stringers() {
         return stair.brief().stringers().count();
     }
@@ -47,7 +52,7 @@ final class Counting {
                 Sundry.RISER_SCREWS,
                 2L * risers() * stringers(),
                 risers() + " riser boards x " + stringers() + " stringers x 2 (2 a crossing, from memory)");
-        add(all, Sundry.POST_BOLTS, 2L * count("GP"), count("GP") + " posts x 2 (2 a post, from memory)");
+        add(all, Sundry.POST_BOLTS, 2L * posts(), posts() + " posts x 2 (2 a post, from memory)");
         if (stair.brief().headFixing() instanceof HeadFixing.MetalHanger) {
             add(all, Sundry.HANGERS, stringers(), "one for each stringer");
         }
@@ -79,8 +84,8 @@ final class Counting {
         add(all, Task.HANGING, Ratio.of(stringers()));
         add(all, Task.TREAD, Ratio.of(stair.treads()));
         add(all, Task.RISER, Ratio.of(risers()));
-        add(all, Task.POST, Ratio.of(count("GP")));
-        add(all, Task.RAIL_FOOT, feet("GT"));
+        add(all, Task.POST, Ratio.of(posts()));
+        add(all, Task.RAIL_FOOT, feet("GT").plus(feet("LT")));
         add(all, Task.HANDRAIL_FOOT, feet("HR"));
         return all;
     }

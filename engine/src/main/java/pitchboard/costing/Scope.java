@@ -91,7 +91,8 @@ public final class Scope {
             return "none";
         }
         String infill = guard.build().map(Scope::infill).orElse("");
-        return guard.height().map(height -> size(height) + " high").orElse("") + infill;
+        String edge = has("LP") ? "; another along the floor's edge" : "";
+        return guard.height().map(height -> size(height) + " high").orElse("") + infill + edge;
     }
 
     private static String infill(GuardBuild build) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import pitchboard.measure.Length;
 import pitchboard.parts.StringerSpacing;
+import pitchboard.plane.Point;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Dimensions;
@@ -15,12 +16,14 @@ import pitchboard.sheet.drafting.Signs;
 import pitchboard.sheet.drafting.Station;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
-import pitchboard.sheet.rails.RailPlan;
-import pitchboard.sheet.subject.PlanPicture;
+import pitchboard.sheet.rails.EdgePlan;
+import pitchboard.sheet.rails.PlanPicture;
+import pitchboard.sheet.rails.PlanSurroundings;
 import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.sheet.type.Typesetter;
+import pitchboard.site.Hand;
 import pitchboard.site.Side;
 import pitchboard.stair.Stair;
 
@@ -29,20 +32,20 @@ final class PlanSheet {
     private final Subject subject;
     private final Stair stair;
     private final Length width;
+    private final PlanSurroundings around;
     private final Draft draft;
     private final Pencil pencil;
     private final View view;
-    private final PlanPicture picture;
 
     private PlanSheet(Subject subject, Frame frame) {
         this.subject = subject;
         this.stair = subject.stair();
         this.width = stair.brief().width();
+        this.around = new PlanSurroundings(stair);
         this.draft = frame.draft("plan", "Plan");
         this.pencil = draft.pencil();
         Box room = draft.room().withoutLeft(28).withoutRight(8).withoutTop(14).withoutBottom(44);
-        this.view = View.fitting(room, PlanPicture.extent(stair), Scale.of(subject.tape()));
-        this.picture = new PlanPicture(draft, view, stair);
+        this.view = View.fitting(room, extent(), Scale.of(subject.tape()));
     }
 
     static List<Draft> of(Subject subject, Frame frame) {
@@ -51,9 +54,12 @@ final class PlanSheet {
         return List.of(sheet.draft.scaled(sheet.view.scale()));
     }
 
+    private List<Point> extent() {
+        return around.extent();
+    }
+
     private void draw() {
-        picture.draw();
-        RailPlan.draw(draft, view, stair);
+        PlanPicture.draw(draft, view, stair);
         wayUp();
         across();
         along();
@@ -87,7 +93,7 @@ final class PlanSheet {
     /** The width, and where the middles of the stringers come. */
     private void across() {
         double label = wayUpLabel().x() - Typesetter.width(wayUpWords(), Lettering.HEAD) - 2;
-        double left = Math.min(view.around(PlanPicture.extent(stair)).left(), label);
+        double left = Math.min(view.around(extent()).left(), label);
         Length x = stair.nosing(1).x();
         dimensions().plumb(left - 14, station(x, Length.ZERO), station(x, width));
         List<Station> middles = new ArrayList<>();
@@ -102,7 +108,7 @@ final class PlanSheet {
     }
 
     private void along() {
-        double y = view.around(PlanPicture.extent(stair)).bottom() + 5;
+        double y = view.around(extent()).bottom() + 5;
         Length first = stair.nosing(1).x();
         Length last = stair.nosing(stair.treads()).x();
         Length face = stair.headerFace();
@@ -131,15 +137,16 @@ final class PlanSheet {
 
     private void notes() {
         Notes notes = new Notes(pencil, 60);
-        Spot top = view.at(stair.run().times(stair.treads()).dividedBy(2), width);
+        boolean edge = EdgePlan.reach(stair, Hand.LEFT).isPositive();
+        Spot top = view.at(stair.run().times(stair.treads()).dividedBy(edge ? 4 : 2), width);
         notes.onArea(
                 top.shifted(0, view.onPaper(Length.inches(1))),
                 List.of(top.shifted(9, -8), top.shifted(14, -11)),
                 side("climber's left", stair.site().leftSide()));
         Spot bottom = view.at(stair.run().times(stair.treads()).dividedBy(2), Length.ZERO);
-        double belowWall = view.onPaper(PlanPicture.WALL_SHOWN) + Lettering.NOTE.capHeight() + 1.2;
+        double belowWall = view.onPaper(PlanSurroundings.WALL_SHOWN) + Lettering.NOTE.capHeight() + 1.2;
         pencil.text(
-                bottom.shifted(0, Math.max(view.onPaper(PlanPicture.BESIDE) - 1, belowWall)),
+                bottom.shifted(0, Math.max(view.onPaper(PlanSurroundings.BESIDE) - 1, belowWall)),
                 side("climber's right", stair.site().rightSide()),
                 Lettering.NOTE,
                 Align.CENTRE);

@@ -19,8 +19,8 @@ import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.Station;
 import pitchboard.sheet.drafting.View;
-import pitchboard.sheet.rails.RailPlan;
-import pitchboard.sheet.subject.PlanPicture;
+import pitchboard.sheet.rails.PlanPicture;
+import pitchboard.sheet.rails.PlanSurroundings;
 import pitchboard.sheet.subject.RailPicture;
 import pitchboard.sheet.subject.SidePicture;
 import pitchboard.sheet.type.Align;
@@ -69,7 +69,7 @@ final class StairDrawing {
     private void draw(Box box) {
         View life = View.of(Scale.TRUE_SIZE, Spot.of(0, 0));
         Box side = life.around(sideExtent());
-        Box plan = life.around(PlanPicture.extent(stair));
+        Box plan = life.around(new PlanSurroundings(stair).extent());
         double across = box.width() - BESIDE;
         double down = box.height() - 2 * NAME - 2 * BELOW - APART;
         double factor = Math.min(
@@ -155,10 +155,9 @@ final class StairDrawing {
     }
 
     private double fromAbove(View scaled, Spot topMiddle) {
-        View view = hung(scaled, PlanPicture.extent(stair), topMiddle);
-        new PlanPicture(full, view, stair).draw();
-        RailPlan.draw(full, view, stair);
-        Box drawn = view.around(PlanPicture.extent(stair));
+        View view = hung(scaled, new PlanSurroundings(stair).extent(), topMiddle);
+        PlanPicture.draw(full, view, stair);
+        Box drawn = view.around(new PlanSurroundings(stair).extent());
         Length end = stair.headerFace();
         dimensions()
                 .plumb(
