@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             BuyCommand.class,
             QuoteCommand.class,
             OptionsCommand.class,
+            AfterwardsCommand.class,
             OpenCommand.class,
             RulebooksCommand.class
         },

@@ -24,6 +24,10 @@ final class PriceArguments {
             description = "the day of the quote, as in 2027-05-14; the program never looks at a clock")
     private String day;
 
+    Path yard() {
+        return yard;
+    }
+
     Path rates() {
         return rates;
     }

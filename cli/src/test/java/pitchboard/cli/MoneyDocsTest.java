@@ -5,10 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import pitchboard.intake.offers.OfferedText;
+import pitchboard.intake.rates.TookText;
 
 /** The pages about files beside the job file hold every line of them, their examples, and what comes of these. */
 final class MoneyDocsTest {
     private static final String OPTIONS = "examples/yard/float-landing-options.yaml";
+    private static final String TOOK = "examples/yard/dock-steps-took.yaml";
     private static final String[] PRICED = {
         "--yard",
         "examples/yard/harbour-street-timber.yaml",
@@ -41,5 +43,13 @@ final class MoneyDocsTest {
         page.holds("keys", DocsTest.table(OfferedText.keys()));
         page.holds("options", file(OPTIONS));
         page.holds("side", shown("options", OPTIONS));
+    }
+
+    @Test
+    void every_key_of_a_file_of_what_a_job_took_is_explained_and_its_example_shown() throws IOException {
+        Page page = Page.named("docs/took-file.md");
+        page.holds("keys", DocsTest.table(TookText.keys()));
+        page.holds("took", file(TOOK));
+        page.holds("after", shown("afterwards", "examples/dock-steps-that-carry.yaml", "--took", TOOK));
     }
 }

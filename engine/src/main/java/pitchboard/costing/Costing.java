@@ -9,6 +9,7 @@ import pitchboard.money.Money;
  * A job costed.
  *
  * @param quotedOn the day of the quote, as given
+ * @param work what there is to do, each task once
  * @param price empty while a price is missing
  * @param missing what has no price, in words
  * @param stale which prices are older than the crew trusts them, in words
@@ -17,12 +18,14 @@ public record Costing(
         Rates rates,
         Day quotedOn,
         List<Takeoff> takeoffs,
+        List<Work> work,
         List<CostLine> lines,
         Optional<Price> price,
         List<String> missing,
         List<String> stale) {
     public Costing {
         takeoffs = List.copyOf(takeoffs);
+        work = List.copyOf(work);
         lines = List.copyOf(lines);
         missing = List.copyOf(missing);
         stale = List.copyOf(stale);

@@ -1,6 +1,8 @@
 package pitchboard.job;
 
 import java.util.List;
+import pitchboard.afterwards.Afterwards;
+import pitchboard.afterwards.Took;
 import pitchboard.brief.Brief;
 import pitchboard.costing.Costing;
 import pitchboard.costing.Estimator;
@@ -37,6 +39,20 @@ public record Quotation(Purchase purchase, Costing costing, Fingerprint fingerpr
     /** For the customer; empty while a price is missing. */
     public List<Sheet> quoteSheets() {
         return QuotePapers.quote(offer());
+    }
+
+    /**
+     * What the job took against this.
+     *
+     * @throws IllegalArgumentException when both are in different currencies
+     */
+    public Afterwards afterwards(Took took) {
+        return Afterwards.of(costing, fingerprint.text(), took);
+    }
+
+    /** The same on paper, for the crew. */
+    public List<Sheet> afterwardsSheets(Afterwards after) {
+        return QuotePapers.afterwards(offer(), after);
     }
 
     private static List<Estimator.Built> built(Purchase purchase) {

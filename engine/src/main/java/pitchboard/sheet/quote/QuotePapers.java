@@ -1,6 +1,7 @@
 package pitchboard.sheet.quote;
 
 import java.util.List;
+import pitchboard.afterwards.Afterwards;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Title;
 import pitchboard.sheet.Sheet;
@@ -27,6 +28,12 @@ public final class QuotePapers {
                 .price()
                 .map(price -> frame.bind(QuoteSheet.of(offer, price, frame)))
                 .orElse(List.of());
+    }
+
+    /** For the crew, when the job is done. */
+    public static List<Sheet> afterwards(Offer offer, Afterwards after) {
+        Frame frame = frame(offer);
+        return frame.bind(AfterwardsSheet.of(after, frame));
     }
 
     private static Frame frame(Offer offer) {
