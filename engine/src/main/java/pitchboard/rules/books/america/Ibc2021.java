@@ -134,17 +134,13 @@ public final class Ibc2021 {
 
     private static List<Rule> guards() {
         return List.of(
-                new UnguardedDropAtMost(IN.memory("1015.2"), inches(30), dropZone()),
+                UnguardedDropAtMost.within(IN.memory("1015.2"), inches(36), inches(30)),
                 new GuardHeightAtLeast(IN.memory("1015.3"), inches(42)),
                 new GuardOpeningLessThan(IN.memory("1015.4"), inches(4)),
                 new GuardTriangleLessThan(IN.memory("1015.4"), inches(6)),
                 new UnguardedEdgeDropAtMost(IN.memory("1015.2"), inches(30)),
                 new EdgeGuardHeightAtLeast(IN.memory("1015.3"), inches(42)),
                 new EdgeGuardOpeningLessThan(IN.memory("1015.4"), inches(4)));
-    }
-
-    private static List<Proviso> dropZone() {
-        return List.of(UnguardedDropAtMost.within(IN.memory("1015.2"), inches(36)));
     }
 
     private static List<Rule> loads() {

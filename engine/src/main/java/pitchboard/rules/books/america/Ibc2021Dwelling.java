@@ -133,7 +133,7 @@ public final class Ibc2021Dwelling {
 
     private static List<Rule> guards() {
         return List.of(
-                new UnguardedDropAtMost(IN.memory("1015.2"), inches(30), dropZone()),
+                UnguardedDropAtMost.within(IN.memory("1015.2"), inches(36), inches(30)),
                 new GuardHeightAtLeast(IN.memory("1015.3 Ex."), inches(34)),
                 new GuardAsHandrailAtMost(IN.memory("1015.3 Ex."), inches(38)),
                 new GuardOpeningLessThan(IN.memory("1015.4"), inches(4)),
@@ -141,10 +141,6 @@ public final class Ibc2021Dwelling {
                 new UnguardedEdgeDropAtMost(IN.memory("1015.2"), inches(30)),
                 new EdgeGuardHeightAtLeast(IN.memory("1015.3 Ex."), inches(36)),
                 new EdgeGuardOpeningLessThan(IN.memory("1015.4"), inches(4)));
-    }
-
-    private static List<Proviso> dropZone() {
-        return List.of(UnguardedDropAtMost.within(IN.memory("1015.2"), inches(36)));
     }
 
     private static List<Rule> loads() {

@@ -189,7 +189,7 @@ public final class Irc2018 {
 
     private static List<Rule> guards() {
         return List.of(
-                new UnguardedDropAtMost(IN.read("R312.1.1"), inches(30), dropZone()),
+                UnguardedDropAtMost.within(IN.read("R312.1.1"), inches(36), inches(30)),
                 new GuardHeightAtLeast(IN.elsewhere("R312.1.2 Ex.1"), inches(34)),
                 new GuardAsHandrailAtMost(IN.elsewhere("R312.1.2 Ex.2"), inches(38)),
                 new GuardOpeningLessThan(IN.elsewhere("R312.1.3 Ex.2"), inches(4, 3, 8)),
@@ -197,10 +197,6 @@ public final class Irc2018 {
                 new UnguardedEdgeDropAtMost(IN.read("R312.1.1"), inches(30)),
                 new EdgeGuardHeightAtLeast(IN.read("R312.1.2"), inches(36)),
                 new EdgeGuardOpeningLessThan(IN.read("R312.1.3"), inches(4)));
-    }
-
-    private static List<Proviso> dropZone() {
-        return List.of(UnguardedDropAtMost.within(IN.read("R312.1.1"), inches(36)));
     }
 
     private static List<Rule> surroundings() {

@@ -191,7 +191,7 @@ public final class Irc2021 {
 
     private static List<Rule> guards() {
         return List.of(
-                new UnguardedDropAtMost(IN.memory("R312.1.1"), inches(30), dropZone()),
+                UnguardedDropAtMost.within(IN.memory("R312.1.1"), inches(36), inches(30)),
                 new GuardHeightAtLeast(IN.memory("R312.1.2 Ex.1"), inches(34)),
                 new GuardAsHandrailAtMost(IN.memory("R312.1.2 Ex.2"), inches(38)),
                 new GuardOpeningLessThan(IN.memory("R312.1.3 Ex.2"), inches(4, 3, 8)),
@@ -199,10 +199,6 @@ public final class Irc2021 {
                 new UnguardedEdgeDropAtMost(IN.memory("R312.1.1"), inches(30)),
                 new EdgeGuardHeightAtLeast(IN.memory("R312.1.2"), inches(36)),
                 new EdgeGuardOpeningLessThan(IN.memory("R312.1.3"), inches(4)));
-    }
-
-    private static List<Proviso> dropZone() {
-        return List.of(UnguardedDropAtMost.within(IN.memory("R312.1.1"), inches(36)));
     }
 
     private static List<Rule> surroundings() {
