@@ -23,6 +23,7 @@ record House(String root, List<Row> rows) {
             engine    | strength.elements.algebra | nothing
             engine    | strength.elements.mesh | strength.elements.algebra
             engine    | strength.elements | strength.elements.algebra, strength.elements.mesh
+            engine    | strength.elements.throat | strength.elements
             engine    | site        | measure
             engine    | brief       | measure, site
             engine    | stair       | measure, source, plane, site, brief
