@@ -59,7 +59,7 @@ final class Factoring {
                 return loose;
             }
             reduceUpdate(block);
-            System.arraycopy(update, 0, waiting, top, fronts.handed(block));
+            copy(update, 0, waiting, top, fronts.handed(block));
             top += fronts.handed(block);
             stack[stacked++] = block;
         }
@@ -107,7 +107,7 @@ final class Factoring {
         int base = fronts.at[block];
         for (int j = 0; j < own; j++) {
             int at = base + j * height;
-            System.arraycopy(values, at + j, column, 0, height - j);
+            copy(values, at + j, column, 0, height - j);
             reduce(column, 0, base, height, j, j, height - j);
             double pivot = column[0];
             int unknown = fronts.first[block] + j;
@@ -146,6 +146,12 @@ final class Factoring {
                 to[start + i] -= a * values[at + i];
             }
             at += height;
+        }
+    }
+
+    private static void copy(double[] from, int at, double[] to, int start, int length) {
+        for (int i = 0; i < length; i++) {
+            to[start + i] = from[at + i];
         }
     }
 

@@ -62,7 +62,13 @@ final class Halving {
             from = to;
             to = kept;
         }
-        System.arraycopy(from, 0, what, 0, what.length);
+        copy(from, what, 0, what.length);
+    }
+
+    private static void copy(int[] from, int[] to, int start, int length) {
+        for (int i = 0; i < length; i++) {
+            to[start + i] = from[i];
+        }
     }
 
     /** The group at a place of a stretch. */
@@ -140,6 +146,6 @@ final class Halving {
                 spare[after++] = way[i];
             }
         }
-        System.arraycopy(spare, 0, way, before, after);
+        copy(spare, way, before, after);
     }
 }
