@@ -114,7 +114,7 @@ public final class Elements {
 
     private boolean isAway(double x, double y) {
         for (Xy place : sharp) {
-            if (Math.hypot(x - place.x(), y - place.y()) < effort.awayMm()) {
+            if (Xy.length(x - place.x(), y - place.y()) < effort.awayMm()) {
                 return false;
             }
         }
