@@ -2,15 +2,10 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
-import pitchboard.brief.TreadMakeUp;
 import pitchboard.measure.Length;
-import pitchboard.parts.PartId;
-import pitchboard.parts.SideView;
 import pitchboard.parts.StringerSpacing;
 import pitchboard.plane.Point;
 import pitchboard.sheet.Box;
-import pitchboard.sheet.Fill;
-import pitchboard.sheet.Pen;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Dimensions;
 import pitchboard.sheet.drafting.Draft;
@@ -22,8 +17,8 @@ import pitchboard.sheet.drafting.Station;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.rails.EdgePlan;
-import pitchboard.sheet.rails.RailPlan;
-import pitchboard.sheet.subject.SidePicture;
+import pitchboard.sheet.rails.PlanPicture;
+import pitchboard.sheet.rails.PlanSurroundings;
 import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
@@ -64,40 +59,11 @@ final class PlanSheet {
     }
 
     private void draw() {
-        around.draw(draft, view);
-        treads();
-        stringers();
-        RailPlan.draw(draft, view, stair);
-        EdgePlan.draw(draft, view, stair);
+        PlanPicture.draw(draft, view, stair);
         wayUp();
         across();
         along();
         notes();
-    }
-
-    private List<Spot> box(Length left, Length bottom, Length right, Length top) {
-        return view.at(SideView.rectangle(left, bottom, right, top));
-    }
-
-    private void stringers() {
-        Length half = stair.brief().stringers().stock().thickness().dividedBy(2);
-        for (Length middle : StringerSpacing.of(stair.brief()).middles()) {
-            draft.pencil(SidePicture.ref(PartId.STRINGER))
-                    .outline(Pen.HIDDEN, box(Length.ZERO, middle.minus(half), stair.headerFace(), middle.plus(half)));
-        }
-    }
-
-    private void treads() {
-        TreadMakeUp treads = stair.brief().treads();
-        Pencil hand = draft.pencil(SidePicture.ref(PartId.TREAD));
-        for (int step = 1; step <= stair.treads(); step++) {
-            Length front = stair.nosing(step).x();
-            hand.outline(Pen.OUTLINE, Fill.WHITE, box(front, Length.ZERO, front.plus(treads.width()), width));
-            for (int board = 1; board < treads.boards(); board++) {
-                Length gap = front.plus(treads.boardWidth().plus(treads.gap()).times(board));
-                hand.line(Pen.THIN, view.at(gap, Length.ZERO), view.at(gap, width));
-            }
-        }
     }
 
     private void wayUp() {

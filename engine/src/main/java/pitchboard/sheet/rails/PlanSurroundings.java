@@ -1,4 +1,4 @@
-package pitchboard.sheet.papers;
+package pitchboard.sheet.rails;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,20 +16,23 @@ import pitchboard.sheet.drafting.Material;
 import pitchboard.sheet.drafting.Pencil;
 import pitchboard.sheet.drafting.Signs;
 import pitchboard.sheet.drafting.View;
-import pitchboard.sheet.rails.EdgePlan;
 import pitchboard.site.Hand;
 import pitchboard.site.Landing;
 import pitchboard.site.Side;
 import pitchboard.stair.Stair;
 
 /** What is around the stair on the plan: upper floor, walls, the landing below. */
-record PlanSurroundings(Stair stair) {
-    static final Length WALL_SHOWN = Length.inches(4);
-    static final Length BESIDE = Length.inches(8);
+public record PlanSurroundings(Stair stair) {
+    /** Of a wall beside the flight. */
+    public static final Length WALL_SHOWN = Length.inches(4);
+    /** Of the floor on either side of the flight. */
+    public static final Length BESIDE = Length.inches(8);
+
     private static final Length FLOOR_SHOWN = Length.inches(26);
     private static final Length LANDING_SHOWN = Length.inches(60);
 
-    List<Point> extent() {
+    /** What is shown, for fitting a view. */
+    public List<Point> extent() {
         List<Point> points = new ArrayList<>(
                 SideView.rectangle(front(), lowest(), stair.headerFace().plus(FLOOR_SHOWN), highest())
                         .corners());
@@ -53,7 +56,7 @@ record PlanSurroundings(Stair stair) {
         return width().plus(BESIDE).plus(EdgePlan.reach(stair, Hand.LEFT));
     }
 
-    void draw(Draft draft, View view) {
+    public void draw(Draft draft, View view) {
         Pencil pencil = draft.pencil();
         Length face = stair.headerFace();
         Length edge = face.minus(stair.site().head().deckingOverhang().orElse(Length.ZERO));
