@@ -55,7 +55,9 @@ public final class CuttingRuns {
         Arrays.sort(times);
         double median = times[RUNS / 2];
         long cost = plan.cost(problem);
-        String proved = plan.proof().cheapest() ? "proved" : "open, at least " + plan.proof().atLeast();
+        String proved = plan.proof().cheapest()
+                ? "proved"
+                : "open, at least " + plan.proof().atLeast();
         System.out.printf(
                 Locale.ROOT,
                 "%-14s %3d pieces  cost %6d %s  ours %7.1f ms   CP-SAT %s%n",

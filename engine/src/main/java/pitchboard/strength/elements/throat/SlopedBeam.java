@@ -1,4 +1,4 @@
-package pitchboard.strength.elements;
+package pitchboard.strength.elements.throat;
 
 import java.util.List;
 
@@ -55,21 +55,28 @@ public record SlopedBeam(
 
     /** Upward force of the lower support, in N. */
     public double lowerReactionN() {
-        return loads.stream()
-                        .mapToDouble(each -> each.downN() * (spanMm - each.middle()))
-                        .sum()
-                / spanMm;
+        double moment = 0;
+        for (Patch each : loads) {
+            moment += each.downN() * (spanMm - each.middle());
+        }
+        return moment / spanMm;
     }
 
     /** Bending moment at a level distance within the span, N mm; above zero when the lower edge is stretched. */
     public double moment(double x) {
-        return lowerReactionN() * x
-                - loads.stream().mapToDouble(each -> each.momentAbout(x)).sum();
+        double moment = lowerReactionN() * x;
+        for (Patch each : loads) {
+            moment -= each.momentAbout(x);
+        }
+        return moment;
     }
 
     private double plumbShear(double x) {
-        return lowerReactionN()
-                - loads.stream().mapToDouble(each -> each.before(x)).sum();
+        double shear = lowerReactionN();
+        for (Patch each : loads) {
+            shear -= each.before(x);
+        }
+        return shear;
     }
 
     /** The largest bending stress within the span, M ÷ (b d² / 6), N/mm². */

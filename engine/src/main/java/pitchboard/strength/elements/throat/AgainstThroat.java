@@ -1,4 +1,7 @@
-package pitchboard.strength.elements;
+package pitchboard.strength.elements.throat;
+
+import pitchboard.strength.elements.Peak;
+import pitchboard.strength.elements.PlateAnswer;
 
 /**
  * The finite elements beside the usual reckoning, which takes what is left under the notches as a plain beam.
@@ -10,7 +13,7 @@ package pitchboard.strength.elements;
  */
 public record AgainstThroat(double inertiaRatio, double equivalentDepthMm, double stressRatio) {
     /** @param throat a beam with the depth of the throat, the same span and the same loads */
-    public static AgainstThroat of(Answer.Solved elements, SlopedBeam throat) {
+    public static AgainstThroat of(PlateAnswer.Solved elements, SlopedBeam throat) {
         double ratio = throat.fallFromBendingMm() / elements.fallMm().value();
         double stress = elements.peak(Peak.Kind.TENSION_ALONG).mpa().value() / throat.bendingMpa();
         return new AgainstThroat(ratio, throat.depthMm() * Math.cbrt(ratio), stress);

@@ -1,4 +1,4 @@
-package pitchboard.strength.elements;
+package pitchboard.strength.elements.throat;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -7,6 +7,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import pitchboard.strength.elements.Boards;
+import pitchboard.strength.elements.EdgeLoad;
+import pitchboard.strength.elements.Effort;
+import pitchboard.strength.elements.Elements;
+import pitchboard.strength.elements.Orthotropic;
+import pitchboard.strength.elements.PlateAnswer;
 
 final class CompactRuleTest {
     /** The eleven boards the rule was found on. What is left between rule and elements is under one twentieth. */
@@ -37,7 +43,7 @@ final class CompactRuleTest {
         Boards.Stringer board = new Boards.Stringer(rise, run, steps, depth);
         Orthotropic wood = Boards.ratios(across, shear, poisson);
         for (List<EdgeLoad> loads : List.of(List.of(board.point((steps - 1) / 2)), board.everyTread())) {
-            Answer.Solved elements = (Answer.Solved)
+            PlateAnswer.Solved elements = (PlateAnswer.Solved)
                     Elements.solve(board.plate(wood, thickness, loads), Effort.quick(depth * Boards.INCH));
             SlopedBeam throat = board.beam(board.throat(), wood, thickness, loads);
             double instant = CompactRule.beam(tooth(rise, run, depth, steps), throat)

@@ -4,9 +4,9 @@ import java.util.List;
 import pitchboard.strength.elements.mesh.Xy;
 
 /** What the finite elements say of a {@link Plate}. */
-public sealed interface Answer {
+public sealed interface PlateAnswer {
     /** Why nothing can be told, every reason. */
-    record CannotTell(List<String> because) implements Answer {
+    record CannotTell(List<String> because) implements PlateAnswer {
         public CannotTell {
             because = List.copyOf(because);
         }
@@ -30,7 +30,7 @@ public sealed interface Answer {
             double awayMm,
             List<MeshStep> meshes,
             StressPicture picture)
-            implements Answer {
+            implements PlateAnswer {
         public Solved {
             reactions = List.copyOf(reactions);
             peaks = List.copyOf(peaks);

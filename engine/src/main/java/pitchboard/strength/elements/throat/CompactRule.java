@@ -1,4 +1,4 @@
-package pitchboard.strength.elements;
+package pitchboard.strength.elements.throat;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package pitchboard.strength.elements;
+package pitchboard.strength.elements.throat;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import pitchboard.strength.elements.SlopedBeam.Patch;
+import pitchboard.strength.elements.throat.SlopedBeam.Patch;
 
 /** Against the closed forms of beam tables, exact. */
 final class SlopedBeamTest {

@@ -1,4 +1,4 @@
-package pitchboard.strength.elements;
+package pitchboard.strength.elements.throat;
 
 /**
  * A board with equal right-angled notches along its upper edge, one after the other without a gap.
