@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import pitchboard.documents.csv.CostCsv;
+import pitchboard.documents.json.QuoteJson;
 import pitchboard.documents.pdf.PdfInfo;
 import pitchboard.documents.pdf.PdfWriter;
 import pitchboard.documents.text.CostText;
@@ -18,6 +19,10 @@ public final class Quotes {
 
     public static String text(Quotation quotation) {
         return CostText.write(quotation);
+    }
+
+    public static String json(Quotation quotation) {
+        return QuoteJson.write(quotation);
     }
 
     /**

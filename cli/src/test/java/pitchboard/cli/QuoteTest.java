@@ -172,4 +172,14 @@ final class QuoteTest {
                         "packs > 6",
                         "overhead: found `12`");
     }
+
+    @Test
+    void json_says_the_same_as_the_text() {
+        String json = quote(RATES, "2027-05-14", "--json").out();
+        assertThat(json)
+                .contains("\"quotedOn\":\"2027-05-14\"", "\"validUntil\":\"2027-06-13\"", "\"complete\":true")
+                .contains("\"direct\":\"1832.44\"", "\"overhead\":\"219.89\"", "\"total\":\"2295.00\"")
+                .contains("does not carry", "\"task\":\"tread\"", "\"due\":\"with the order\"")
+                .contains("\"taxed\":\"502.71\"");
+    }
 }
