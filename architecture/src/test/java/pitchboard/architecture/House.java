@@ -38,7 +38,8 @@ record House(String root, List<Row> rows) {
             engine    | carry.members | measure, source, plane, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
             engine    | carry       | measure, source, brief, stair, rules, parts, strength, carry.members
             engine    | buying.cutting | nothing
-            engine    | buying.search | buying.cutting
+            engine    | buying.relaxing | buying.cutting
+            engine    | buying.search | buying.cutting, buying.relaxing
             engine    | money       | measure
             engine    | buying.yard | measure, money
             engine    | buying.need | measure, plane, brief, stair, parts, buying.yard
