@@ -40,7 +40,8 @@ record House(String root, List<Row> rows) {
             engine    | carry.elements | measure, plane, brief, stair, rules, strength, strength.elements, strength.elements.mesh, strength.elements.throat, carry.members
             engine    | carry       | measure, source, brief, stair, rules, parts, strength, carry.members, carry.elements
             engine    | buying.cutting | nothing
-            engine    | buying.search | buying.cutting
+            engine    | buying.relaxing | buying.cutting
+            engine    | buying.search | buying.cutting, buying.relaxing
             engine    | money       | measure
             engine    | buying.yard | measure, money
             engine    | buying.need | measure, plane, brief, stair, parts, buying.yard
