@@ -54,8 +54,8 @@ function column(name, book) {
     return html`<details class="finding" open>
         <summary>
             <span>${book ? icon(fails.length ? 'fail' : 'pass') : nothing} ${name}</span>
-            <span class="soft">${book ? summary(book.findings) : say('working')}</span>
         </summary>
+        <p class="soft">${book ? summary(book.findings) : say('working')}</p>
         <ul>
             ${fails.map((found) => html`<li><p>${capital(found.subject)}: <strong>${capital(found.say)}.</strong> <span class="soft">${found.edition} ${found.clause}</span></p></li>`)}
         </ul>
