@@ -38,9 +38,10 @@ record House(String root, List<Row> rows) {
             engine    | carry.joints | measure, source, strength, strength.fasteners
             engine    | carry.members | measure, source, plane, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
             engine    | carry.elements | measure, plane, brief, stair, rules, strength, strength.elements, strength.elements.mesh, strength.elements.throat, carry.members
-            engine    | carry       | measure, source, brief, stair, rules, parts, strength, carry.members, carry.elements
+            engine    | carry       | measure, source, brief, stair, rules, parts, strength, strength.elements.throat, carry.members, carry.elements
             engine    | buying.cutting | nothing
-            engine    | buying.search | buying.cutting
+            engine    | buying.relaxing | buying.cutting
+            engine    | buying.search | buying.cutting, buying.relaxing
             engine    | money       | measure
             engine    | buying.yard | measure, money
             engine    | buying.need | measure, plane, brief, stair, parts, buying.yard

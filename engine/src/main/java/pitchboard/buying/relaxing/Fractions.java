@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,10 +10,10 @@ import java.util.List;
  * @param wholePatterns each pattern as often as it is cut in full
  */
 @SuppressWarnings("ArrayRecordComponent") // read in the inner loops of the search, never compared
-record Fractions(double[] boards, List<Pattern> wholePatterns) {
+public record Fractions(double[] boards, List<Pattern> wholePatterns) {
     private static final double NEARLY = 1e-5;
 
-    static Fractions of(Model model, Relaxation relaxation) {
+    public static Fractions of(Model model, Relaxation relaxation) {
         double[] boards = new double[model.stocks()];
         for (int stock = 0; stock < boards.length; stock++) {
             boards[stock] = relaxation.simplex.boards(stock);
@@ -28,7 +28,7 @@ record Fractions(double[] boards, List<Pattern> wholePatterns) {
     }
 
     /** How often in full; a hair's breadth below counts. */
-    static int whole(double times) {
+    public static int whole(double times) {
         return (int) Math.floor(times + NEARLY);
     }
 }

@@ -1,28 +1,28 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 /** Counts the work done, and says when it is enough. Steps, not seconds: the same problem always takes the same. */
-final class Effort {
+public final class Effort {
     private long limit;
     private long spent;
 
-    Effort(long limit) {
+    public Effort(long limit) {
         this.limit = limit;
     }
 
-    void spend(long steps) {
+    public void spend(long steps) {
         spent += steps;
     }
 
-    boolean isSpent() {
+    public boolean isSpent() {
         return spent >= limit;
     }
 
-    long spent() {
+    public long spent() {
         return spent;
     }
 
     /** Allows so many steps from now on. */
-    void allow(long steps) {
+    public void allow(long steps) {
         limit = Math.addExact(spent, steps);
     }
 }

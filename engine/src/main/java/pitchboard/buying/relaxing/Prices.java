@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 /**
  * A worth for every kind of piece, and for every stock what the worthiest filling of one board is at most worth. However
@@ -11,13 +11,13 @@ package pitchboard.buying.search;
  * @param scale one unit of cost is so many of these
  */
 @SuppressWarnings("ArrayRecordComponent") // read in the inner loops of the search, never compared
-record Prices(long[] worth, long[] yield, long[] cost, long scale) {
+public record Prices(long[] worth, long[] yield, long[] cost, long scale) {
     /**
      * No plan for these pieces, with at least {@code least} and at most {@code most} boards of each stock, costs less;
      * scaled. When all costs are zero, more than zero means that there is no plan.
      */
-    long bound(int[] demand, int[] least, int[] most) {
-        long sum = pieces(demand);
+    public long bound(int[] demand, int[] least, int[] most) {
+        long sum = worthOf(demand);
         for (int stock = 0; stock < yield.length; stock++) {
             long each = cost[stock] - yield[stock];
             sum = Math.addExact(sum, Math.multiplyExact(each, (long) (each >= 0 ? least[stock] : most[stock])));
@@ -25,22 +25,8 @@ record Prices(long[] worth, long[] yield, long[] cost, long scale) {
         return sum;
     }
 
-    /** Whether these prices only ask if the boards are enough, not what they cost. */
-    boolean onlyEnough() {
-        for (long each : cost) {
-            if (each != 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** What a further board of the stock adds to the bound; below zero when each board spared adds. */
-    long each(int stock) {
-        return cost[stock] - yield[stock];
-    }
-
-    private long pieces(int[] demand) {
+    /** What all the pieces are worth together. */
+    public long worthOf(int[] demand) {
         long sum = 0;
         for (int kind = 0; kind < worth.length; kind++) {
             sum = Math.addExact(sum, Math.multiplyExact(worth[kind], (long) demand[kind]));
@@ -49,8 +35,8 @@ record Prices(long[] worth, long[] yield, long[] cost, long scale) {
     }
 
     /** How far the yields of these boards exceed the worth of these pieces; below zero when they are not enough. */
-    long spare(int[] demand, int[] boards) {
-        long sum = -pieces(demand);
+    public long spare(int[] demand, int[] boards) {
+        long sum = -worthOf(demand);
         for (int stock = 0; stock < yield.length; stock++) {
             sum = Math.addExact(sum, Math.multiplyExact(yield[stock], (long) boards[stock]));
         }

@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,14 +7,14 @@ import java.util.List;
  * The linear relaxation over all patterns: runs the simplex, prices every filling of every stock with the duals, adds the
  * worthiest, and runs again until none helps. Every round of prices also bounds the cost in whole numbers.
  */
-final class Relaxation {
+public final class Relaxation {
     private static final int SCALE_BITS = 40;
     private static final long WORTHWHILE = (1L << SCALE_BITS) / 1_000_000_000;
     private static final int KINDS_A_PATTERN = 20;
 
     private final Model model;
-    final Patterns patterns = new Patterns();
-    final Simplex simplex;
+    public final Patterns patterns = new Patterns();
+    public final Simplex simplex;
     private final Filling filling;
     private final long scale;
     private final long highest;
@@ -28,7 +28,7 @@ final class Relaxation {
     /** The effort of one exchange in the simplex. */
     private final long exchange;
 
-    Relaxation(Model model, Effort effort) {
+    public Relaxation(Model model, Effort effort) {
         this.model = model;
         this.effort = effort;
         exchange = 1 + (long) (model.kinds() + model.stocks()) * (model.kinds() + model.stocks()) / 2000;
@@ -45,7 +45,7 @@ final class Relaxation {
         simplex = new Simplex(model, patterns);
     }
 
-    enum Answer {
+    public enum Answer {
         /** The simplex holds a solution, best to the accuracy of doubles; the bound is sure. */
         SOLVED,
         /** Every plan costs at least the limit, or there is none: sure. */
@@ -55,16 +55,16 @@ final class Relaxation {
     }
 
     /** What no plan within the last question's bounds undercuts, in units of the model's cost. */
-    long bound() {
+    public long bound() {
         return bound;
     }
 
     /** The prices that gave the bound. */
-    Prices prices() {
+    public Prices prices() {
         return prices;
     }
 
-    Answer solve(int[] demand, int[] least, int[] most, long limit) {
+    public Answer solve(int[] demand, int[] least, int[] most, long limit) {
         simplex.ask(demand, least, most);
         bound = 0;
         prices = null;

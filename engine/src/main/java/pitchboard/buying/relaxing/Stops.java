@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 /** What stops a column that enters the basis: the first basic value that would leave its bounds. */
 final class Stops {

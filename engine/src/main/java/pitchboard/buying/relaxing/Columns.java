@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 /** The columns of the relaxation: a kind's surplus, then a stock's boards between two bounds, then patterns. */
 final class Columns {

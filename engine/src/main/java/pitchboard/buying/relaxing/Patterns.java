@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 
 /** The patterns found so far, each once. */
-final class Patterns {
+public final class Patterns {
     private final List<Pattern> all = new ArrayList<>();
     private final Map<String, Integer> seen = new LinkedHashMap<>();
 
-    static Pattern of(int stock, int[] counts, int used) {
+    public static Pattern of(int stock, int[] counts, int used) {
         int[] kinds = new int[used];
         int[] times = new int[used];
         int at = 0;
@@ -23,16 +23,16 @@ final class Patterns {
         return new Pattern(stock, kinds, times);
     }
 
-    int size() {
+    public int size() {
         return all.size();
     }
 
-    Pattern get(int index) {
+    public Pattern get(int index) {
         return all.get(index);
     }
 
     /** Its place, or -1. */
-    int indexOf(Pattern pattern) {
+    public int indexOf(Pattern pattern) {
         return seen.getOrDefault(key(pattern), -1);
     }
 

@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 import java.util.Arrays;
 
@@ -6,8 +6,9 @@ import java.util.Arrays;
  * Finds the worthiest filling of every stock at once, in whole numbers. Kinds are added one after the other; of all sums
  * of pieces only those are kept that no shorter sum outdoes and that could still lift some stock over its threshold.
  */
-final class Filling {
-    private static final long GREATEST = 1L << 61;
+public final class Filling {
+    /** No filling is worth so much. */
+    public static final long GREATEST = 1L << 61;
 
     private final Model model;
     private final int longest;
@@ -23,14 +24,14 @@ final class Filling {
     private int nodes;
     private States current = now;
 
-    Filling(Model model) {
+    public Filling(Model model) {
         this.model = model;
         longest = model.stocks() == 0 ? 0 : model.room[model.stocks() - 1];
         order = new Integer[model.kinds()];
     }
 
     /** How many sums of pieces the last search looked at. */
-    int work() {
+    public int work() {
         return nodes;
     }
 
@@ -41,8 +42,9 @@ final class Filling {
      * @param atMost how many pieces of each kind a board may take
      * @return the worth of the worthiest filling of each stock, or the threshold where none is above it
      */
-    long[] search(long[] worth, int[] atMost, long[] threshold) {
+    public long[] search(long[] worth, int[] atMost, long[] threshold) {
         int kinds = sortByWorth(worth);
+        long[] above = raised(threshold, worth, atMost, kinds);
         current = now;
         States spare = next;
         current.clear();
@@ -56,7 +58,7 @@ final class Filling {
             for (int step = 1; left > 0; step *= 2) {
                 int taken = Math.min(step, left);
                 left -= taken;
-                long ratio = leastNeeded(threshold, rest[left > 0 ? place : place + 1], least);
+                long ratio = leastNeeded(above, rest[left > 0 ? place : place + 1], least);
                 spare.clear();
                 merge(current, spare, each, taken, worth[each] * taken, ratio, least);
                 States old = current;
@@ -65,6 +67,23 @@ final class Filling {
             }
         }
         return best(threshold);
+    }
+
+    /** The thresholds, raised to just below what the worthiest kinds one after the other make of each stock. */
+    private long[] raised(long[] threshold, long[] worth, int[] atMost, int kinds) {
+        long[] raised = threshold.clone();
+        for (int stock = 0; stock < raised.length; stock++) {
+            int room = model.room[stock];
+            long sum = 0;
+            for (int place = 0; place < kinds; place++) {
+                int each = order[place];
+                int count = Math.min(atMost[each], room / model.weight[each]);
+                room -= count * model.weight[each];
+                sum += count * worth[each];
+            }
+            raised[stock] = Math.max(raised[stock], sum - 1);
+        }
+        return raised;
     }
 
     private int sortByWorth(long[] worth) {
@@ -158,7 +177,7 @@ final class Filling {
     }
 
     /** The worthiest filling that the last search found for the stock; only where it was above the threshold. */
-    Pattern pattern(int stock) {
+    public Pattern pattern(int stock) {
         int[] counts = new int[model.kinds()];
         int used = 0;
         for (int node = current.node[current.lastWithin(model.room[stock])]; node >= 0; node = before[node]) {

@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 /**
  * One way to fill a board: how many pieces of which kinds. Lists only the kinds it has.
@@ -8,14 +8,14 @@ package pitchboard.buying.search;
  * @param counts of each of these kinds, one or more
  */
 @SuppressWarnings("ArrayRecordComponent") // read in the inner loops of the search, never compared
-record Pattern(int stock, int[] kinds, int[] counts) {
+public record Pattern(int stock, int[] kinds, int[] counts) {
     private static final int[] NONE = {};
 
     static Pattern empty(int stock) {
         return new Pattern(stock, NONE, NONE);
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return kinds.length == 0;
     }
 }

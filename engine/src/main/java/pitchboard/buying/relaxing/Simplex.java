@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 import java.util.Arrays;
 
@@ -9,7 +9,7 @@ import java.util.Arrays;
  *
  * <p>Doubles throughout: what comes out is a hint. Whoever needs a bound turns the duals into {@link Prices}.
  */
-final class Simplex {
+public final class Simplex {
     private static final double SLACK = 1e-9;
     static final double FEASIBLE = 1e-7;
     private static final int ANEW_AFTER = 100;
@@ -95,7 +95,7 @@ final class Simplex {
     }
 
     /** How often the pattern is cut, as a fraction. */
-    double times(int pattern) {
+    public double times(int pattern) {
         int column = rows + pattern;
         return column < rowOf.length && rowOf[column] >= 0 ? value[rowOf[column]] : 0;
     }

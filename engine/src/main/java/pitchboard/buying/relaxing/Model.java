@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,31 +11,31 @@ import pitchboard.buying.cutting.Supply;
  * the sum says so. Equal lengths are one kind. Kinds go from long to short, stocks from short to long. A cost is the
  * price times {@link #boardWeight} plus one for a board that has a price: among equal prices fewer boards cost less.
  */
-final class Model {
+public final class Model {
     /** Lengths of pieces and boards, kerf added, divided by what divides every piece. */
-    final int[] weight;
+    public final int[] weight;
 
-    final int[] room;
-    final int[] demand;
+    public final int[] room;
+    public final int[] demand;
 
     /** How many boards of a stock there are, never more than could be of use. */
-    final int[] most;
+    public final int[] most;
 
-    final long[] cost;
-    final long boardWeight;
+    public final long[] cost;
+    public final long boardWeight;
 
     /** What divides every price; 1 when all are zero. */
-    final long coin;
+    public final long coin;
 
     /** The problem's demands that a kind stands for, and the supply that a stock is. */
-    final List<List<Integer>> demandsOf;
+    public final List<List<Integer>> demandsOf;
 
-    final int[] supplyOf;
+    public final int[] supplyOf;
 
     /** The problem's ticks in one tick of this model. */
-    final long tick;
+    public final long tick;
 
-    Model(CutProblem problem) {
+    public Model(CutProblem problem) {
         if (problem.demands().isEmpty()) {
             throw new IllegalArgumentException("nothing to cut");
         }
@@ -81,15 +81,15 @@ final class Model {
         return Math.min(sum, Integer.MAX_VALUE / 2);
     }
 
-    int kinds() {
+    public int kinds() {
         return weight.length;
     }
 
-    int stocks() {
+    public int stocks() {
         return room.length;
     }
 
-    boolean isFree(int stock) {
+    public boolean isFree(int stock) {
         return cost[stock] == 0;
     }
 

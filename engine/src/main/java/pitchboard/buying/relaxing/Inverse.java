@@ -1,4 +1,4 @@
-package pitchboard.buying.search;
+package pitchboard.buying.relaxing;
 
 import java.util.Arrays;
 
