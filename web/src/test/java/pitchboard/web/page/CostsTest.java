@@ -55,7 +55,10 @@ final class CostsTest extends Visit {
         page.tap("Work it out");
         page.until("return document.querySelector('.costs-lines .total')");
         assertThat(page.text(".costs-lines .total")).contains("price", "2295.00");
-        assertThat(page.text(".costs")).contains("does not carry", "tread screws", "from memory", "with the order");
+        assertThat(page.text(".costs")).contains("2295.00 USD", "tread screws", "from memory", "with the order");
+        assertThat(page.text(".costs .alarm summary")).contains("things to look at before this is offered");
+        page.tapOn(".costs .alarm summary");
+        page.until("return document.querySelector('.costs .alarm[open]')?.innerText.includes('does not carry')");
         String quote =
                 (String) page.run("return [...document.querySelectorAll('.costs a')].at(-1).getAttribute('href')");
         assertThat(quote).endsWith("/quote.pdf?on=2027-05-14");
