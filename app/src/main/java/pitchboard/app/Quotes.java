@@ -28,7 +28,7 @@ public final class Quotes {
     }
 
     /**
-     * Writes {@code NAME-cost.pdf} and {@code NAME-cost.csv} for the crew and, when no price is missing, {@code
+     * Writes {@code NAME-cost.pdf}, {@code NAME-cost.csv} and {@code NAME-sundries.csv} for the crew and, when no price is missing, {@code
      * NAME-quote.pdf} for the customer; files of these names are replaced, each whole or not at all.
      *
      * @return the files
@@ -42,6 +42,9 @@ public final class Quotes {
         Path csv = folder.resolve(name + "-cost.csv");
         AtomicWrite.madeText(csv, CostCsv.write(quotation));
         written.add(csv);
+        Path sundries = folder.resolve(name + "-sundries.csv");
+        AtomicWrite.madeText(sundries, CostCsv.sundries(quotation));
+        written.add(sundries);
         pdf(title, quotation.quoteSheets(), folder.resolve(name + "-quote.pdf"), written);
         return written;
     }
