@@ -20,7 +20,8 @@ final class Answers {
             new Converting(),
             new Comparing(),
             new Merging(),
-            new Writing());
+            new Writing(),
+            new Buying());
 
     private Answers() {}
 

@@ -16,6 +16,11 @@ import pitchboard.measure.TapeWriter;
 
 /** Gives every piece to a stock, and plans each stock. */
 public final class Buyer {
+    /** Of stocks that yield a piece: what is meant for a use before what is for anything, then the narrowest. */
+    public static final Comparator<Stock> FIRST = Comparator.<Stock>comparingInt(
+                    stock -> stock.uses().isEmpty() ? 1 : 0)
+            .thenComparing(stock -> Length.max(stock.width(), stock.thickness()));
+
     private final Yard yard;
     private final List<Unmet> unmet = new ArrayList<>();
 
@@ -57,8 +62,7 @@ public final class Buyer {
     private Optional<Stock> stock(Need need) {
         return yard.stocks().stream()
                 .filter(stock -> stock.yields(need.use(), need.thickness(), need.width()))
-                .min(Comparator.<Stock>comparingInt(stock -> stock.uses().isEmpty() ? 1 : 0)
-                        .thenComparing(stock -> Length.max(stock.width(), stock.thickness())));
+                .min(FIRST);
     }
 
     private Optional<StockOrder> order(Stock stock, List<Need> needs, long effort) {
