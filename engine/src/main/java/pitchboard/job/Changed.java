@@ -99,8 +99,7 @@ record Changed(String name, Job job, Yard yard) {
     }
 
     /** The same pieces from another stock that yields them all: another wood, grade or width. */
-    private static List<Changed> stocks(
-            Outcome.Designed base, Yard yard, StockOrder order, List<StockOrder> orders) {
+    private static List<Changed> stocks(Outcome.Designed base, Yard yard, StockOrder order, List<StockOrder> orders) {
         List<Changed> all = new ArrayList<>();
         for (Stock stock : yard.stocks()) {
             List<Stock> before = before(stock, yard, order.needs());
@@ -146,6 +145,7 @@ record Changed(String name, Job job, Yard yard) {
                 yard.currency(),
                 yard.units(),
                 yard.saw(),
+                yard.splicing(),
                 stocks,
                 yard.rack().stream()
                         .filter(piece -> names.contains(piece.stock()))
