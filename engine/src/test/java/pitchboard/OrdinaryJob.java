@@ -161,6 +161,7 @@ public final class OrdinaryJob {
                 Landing.UNMEASURED,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Sights.NONE);
     }
 
@@ -189,7 +190,8 @@ public final class OrdinaryJob {
                         Optional.empty(),
                         Optional.empty(),
                         Handrail.Past.NONE),
-                new Guard(true, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
+                new Guard(
+                        true, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
                 wishes,
                 Brief.Use.DWELLING,
                 Strength.assumed(tape.units()),

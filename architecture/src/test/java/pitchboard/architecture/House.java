@@ -40,7 +40,8 @@ record House(String root, List<Row> rows) {
             engine    | carry.elements | measure, plane, brief, stair, rules, strength, strength.elements, strength.elements.mesh, strength.elements.throat, carry.members
             engine    | carry       | measure, source, brief, stair, rules, parts, strength, strength.elements.throat, carry.members, carry.elements
             engine    | buying.cutting | nothing
-            engine    | buying.search | buying.cutting
+            engine    | buying.relaxing | buying.cutting
+            engine    | buying.search | buying.cutting, buying.relaxing
             engine    | money       | measure
             engine    | buying.yard | measure, money
             engine    | buying.need | measure, plane, brief, stair, parts, buying.yard
@@ -60,10 +61,11 @@ record House(String root, List<Row> rows) {
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures
             engine    | costing     | measure, money, brief, stair, parts, buying.yard, buying.need, buying.order, buying.cutting
-            engine    | sheet.quote | measure, money, brief, costing, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
+            engine    | afterwards  | measure, money, costing
+            engine    | sheet.quote | measure, money, plane, site, brief, stair, railing, parts, costing, afterwards, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject, sheet.rails
             engine    | sheet.buying | measure, money, brief, buying.yard, buying.need, buying.order, buying.cutting, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
-            engine    | intake..    | measure, source, site, brief, rules, money, buying.yard, costing, strength.timber, strength.eurocode
-            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.subject, sheet.papers, sheet.pictures, intake.., buying.yard, buying.need, buying.search, buying.order, sheet.buying, money, costing, sheet.quote
+            engine    | intake..    | measure, source, site, brief, rules, money, buying.yard, costing, afterwards, strength.timber, strength.eurocode
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.subject, sheet.papers, sheet.pictures, intake.., buying.yard, buying.need, buying.search, buying.order, sheet.buying, money, costing, afterwards, sheet.quote
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

@@ -34,6 +34,7 @@ public final class PartMaker {
         maker.head();
         maker.foot();
         GuardLayout.find(stair).ifPresent(guard -> maker.parts.addAll(new RailParts(guard).parts()));
+        maker.parts.addAll(EdgeParts.partsOf(stair));
         HandrailParts.find(stair).ifPresent(maker.parts::add);
         return List.copyOf(maker.parts);
     }

@@ -70,6 +70,7 @@ final class JobTextTest {
                         Landing.UNMEASURED,
                         Optional.of(true),
                         Optional.of(ZERO),
+                        Optional.empty(),
                         Sights.NONE));
     }
 
@@ -104,6 +105,7 @@ final class JobTextTest {
                                 true,
                                 Optional.of(inches(36)),
                                 Optional.of(inches(4)),
+                                Optional.empty(),
                                 Optional.empty(),
                                 Optional.empty()),
                         new Wishes(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(inches(10))),

@@ -85,6 +85,7 @@ record Sample(HeadJoin join, HeadFixing fixing, FootDetail foot, Risers risers, 
                 Landing.UNMEASURED,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Sights.NONE);
     }
 
@@ -113,7 +114,13 @@ record Sample(HeadJoin join, HeadFixing fixing, FootDetail foot, Risers risers, 
                         Optional.empty(),
                         Optional.empty(),
                         Handrail.Past.NONE),
-                new Guard(false, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
+                new Guard(
+                        false,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
                 Wishes.NONE,
                 Brief.Use.DWELLING,
                 Strength.assumed(Tape.Units.INCHES),
