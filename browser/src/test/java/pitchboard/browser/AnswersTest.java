@@ -17,11 +17,12 @@ final class AnswersTest {
             []                                 | ~~    | 1 |  1 | found `a list`, expected a group with "do" and what it needs
             {"do" "solve"}                     | ~~    | 1 |  7 | found `"`, expected a colon after the name `do`
             {"do": "solve"}                    | job   | 1 |  1 | expected a job
-            {"do": "solve", "job": {}, "a": 1} | a     | 1 | 29 | found `a`, expected one of do, job, changes, sheets, pictures, dots
+            {"do": "solve", "job": {}, "a": 1} | a     | 1 | 29 | found `a`, expected one of do, job, changes, sheets, pictures, dots, elements
             {"do": "solve", "job": {}, "dots": "no"} | dots  | 1 | 37 | found `no`, expected "yes", or no such line
             {"do": "solve", "job": {}, "sheets": 1} | sheets | 1 | 38 | found `1`, expected "all", or a list of the names of sheets
             {"do": "solve", "job": {}, "sheets": [[]]} | sheets | 1 | 38 | found `a list`, expected "all", or a list of the names of sheets
             {"do": "compare", "before": {}, "after": "x"} | after | 1 | 43 | found `x`, expected a job
+            {"do": "under", "job": {}, "books": "IBC 2021"} | books | 1 | 38 | found `IBC 2021`, expected a list of the names of rulebooks
             {"do": "write", "job": []}         | job   | 1 | 24 | found `a list`, expected a job
             {"do": "length", "text": "1", "units": "ells"} | units | 1 | 41 | found `ells`, expected inches or millimetres
             {"do": "length", "units": "inches"} | text | 1 |  1 | expected a length as a job file has it

@@ -54,6 +54,9 @@ final class QuoteCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "DIR", description = "a folder for cost sheet, quote and a list as CSV")
     private Optional<Path> folder = Optional.empty();
 
+    @Option(names = "--json", description = "print JSON for other programs: every figure, for the crew alone")
+    private boolean json;
+
     @Override
     public Integer call() throws FileTrouble {
         Desk desk = new Desk(spec.commandLine().getOut(), spec.commandLine().getErr());
@@ -85,7 +88,7 @@ final class QuoteCommand implements Callable<Integer> {
                 desk.print(written + "\n");
             }
         } else {
-            desk.print(Quotes.text(quotation));
+            desk.print(json ? Quotes.json(quotation) : Quotes.text(quotation));
         }
         quotation.costing().missing().forEach(words -> desk.say("no price, so no quote: " + words));
         quotation.costing().stale().forEach(desk::say);

@@ -1,8 +1,13 @@
 package pitchboard.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import pitchboard.intake.offers.OfferedText;
 import pitchboard.intake.rates.TookText;
@@ -26,15 +31,23 @@ final class MoneyDocsTest {
 
     /** Runs it from wherever the tests are; shows it as from the project's folder. */
     private static String shown(String... begin) {
+        return DocsTest.shown(String.join(" ", words(begin)), run(begin));
+    }
+
+    private static String[] words(String... begin) {
         String[] words = new String[begin.length + PRICED.length];
         System.arraycopy(begin, 0, words, 0, begin.length);
         System.arraycopy(PRICED, 0, words, begin.length, PRICED.length);
-        String[] run = words.clone();
+        return words;
+    }
+
+    private static Run run(String... begin) {
+        String[] run = words(begin);
         for (int i = 0; i < run.length; i++) {
             Path there = Run.ROOT.resolve(run[i]);
             run[i] = run[i].startsWith("examples/") ? there.toString() : run[i];
         }
-        return DocsTest.shown(String.join(" ", words), Run.of(run));
+        return Run.of(run);
     }
 
     @Test
@@ -51,5 +64,20 @@ final class MoneyDocsTest {
         page.holds("keys", DocsTest.table(TookText.keys()));
         page.holds("took", file(TOOK));
         page.holds("after", shown("afterwards", "examples/dock-steps-that-carry.yaml", "--took", TOOK));
+    }
+
+    @Test
+    void every_field_of_a_quote_as_json_is_explained() throws IOException {
+        String page = Files.readString(Run.ROOT.resolve("docs/json.md"));
+        String section = page.substring(page.indexOf("## What it costs"), page.indexOf("## Quantities"));
+        Matcher names = Pattern.compile("\"(\\w+)\":")
+                .matcher(run("quote", "--json", "examples/boathouse-loft.yaml").out());
+        TreeSet<String> fields = new TreeSet<>();
+        while (names.find()) {
+            fields.add(names.group(1));
+        }
+        assertThat(fields)
+                .hasSizeGreaterThan(30)
+                .allSatisfy(field -> assertThat(section).contains("`" + field + "`"));
     }
 }
