@@ -78,6 +78,15 @@ final class QuoteTest {
         assertThat(Files.readString(folder.resolve("boathouse-loft-cost.csv"))).contains("price,total,,2295.00");
     }
 
+    /** By hand: 26 boards x 3 stringers x 2 screws = 156, a tenth more 171.6: two boxes of 100 for 28.40. */
+    @Test
+    void what_is_bought_of_sundries_is_a_list_of_its_own() throws IOException {
+        quote(RATES, "2027-05-14", "--to", folder.toString());
+        assertThat(Files.readString(folder.resolve("boathouse-loft-sundries.csv")))
+                .contains("what,needed,unit,with waste,pack,packs,each USD,together USD\r\n")
+                .contains("tread screws,156,screws,171.6,3 in for treated wood - box of 100,2,14.20,28.40\r\n");
+    }
+
     /** The loft's stringers are cut too deep to carry it, and its guard is wanted but not said what it is built of. */
     @Test
     void a_stair_that_does_not_carry_is_not_offered_silently() throws IOException {

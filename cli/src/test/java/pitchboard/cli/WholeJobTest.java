@@ -81,6 +81,9 @@ final class WholeJobTest {
             Run.of("papers", Run.example("boathouse-loft").toString(), "--to", to.toString());
         }
         assertThat(folder.resolve("boathouse-loft.pdf")).hasSameBinaryContentAs(other.resolve("boathouse-loft.pdf"));
+        assertThat(Files.readString(folder.resolve("boathouse-loft-parts.csv")))
+                .contains("mark,pieces,name,thickness in,width in,length in,what it is for\r\n")
+                .contains("T,26,tread board,1.5,5.5,40,2 side by side for each step\r\n");
         assertThat(folder.resolve("boathouse-loft-sheets/01-elevation.svg"))
                 .hasSameBinaryContentAs(other.resolve("boathouse-loft-sheets/01-elevation.svg"));
     }
