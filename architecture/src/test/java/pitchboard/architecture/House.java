@@ -44,7 +44,7 @@ record House(String root, List<Row> rows) {
             engine    | buying.search | buying.cutting, buying.relaxing
             engine    | money       | measure
             engine    | buying.yard | measure, money
-            engine    | buying.need | measure, plane, brief, stair, parts, buying.yard
+            engine    | buying.need | measure, plane, brief, stair, railing, parts, buying.yard
             engine    | buying.order | measure, money, buying.cutting, buying.search, buying.yard, buying.need
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet
@@ -56,7 +56,7 @@ record House(String root, List<Row> rows) {
             engine    | sheet.subject | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.table
             engine    | sheet.rails  | measure, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
             engine    | sheet.work   | measure, plane, site, brief, stair, railing, parts, sheet.drafting, sheet.frame, sheet.table, sheet.type, sheet.subject, sheet.rails
-            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, strength.elements, strength.elements.mesh, carry, carry.elements, carry.members, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, strength.elements, strength.elements.mesh, strength.elements.throat, carry, carry.elements, carry.members, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
             engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work, sheet.strength
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures

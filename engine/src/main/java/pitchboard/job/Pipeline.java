@@ -3,6 +3,7 @@ package pitchboard.job;
 import java.util.List;
 import java.util.function.Predicate;
 import pitchboard.carry.Carrier;
+import pitchboard.carry.SecondLook;
 import pitchboard.parts.PartMaker;
 import pitchboard.parts.Worksheet;
 import pitchboard.rules.Checker;
@@ -47,6 +48,11 @@ public final class Pipeline {
                 PartMaker.partsOf(stair),
                 Worksheet.of(stair),
                 Carrier.check(stair, job.rulebook(), others(choices)));
+    }
+
+    /** The stringers by finite elements, for those who ask: some tenths of a second. */
+    public static SecondLook secondLook(Outcome.Designed designed) {
+        return SecondLook.at(designed.stair(), designed.job().rulebook());
     }
 
     /** What could be built instead, best first: as many as are worth a thought. */
