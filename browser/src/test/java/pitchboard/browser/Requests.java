@@ -72,7 +72,7 @@ final class Requests {
         return JobText.write(read(file).notes());
     }
 
-    /** One request of every other kind than {@code solve} about each two examples that follow one another. */
+    /** One request of every other kind, and one for finite elements, about each two examples that follow one another. */
     static List<String> others() {
         List<Written.Group> jobs = exampleFiles().stream().map(Requests::job).toList();
         List<String> requests = new ArrayList<>(List.of(request("questions")));
@@ -82,6 +82,7 @@ final class Requests {
             requests.add(request("write", entry("job", job)));
             requests.add(request("buy", entry("job", job), entry("yard", yard()), text("sheets", "all")));
             requests.add(request("under", entry("job", job), books(i)));
+            requests.add(request("solve", entry("job", job), text("elements", "yes")));
             requests.add(request("compare", entry("before", job), entry("after", next)));
             requests.add(request("merge", entry("base", job), entry("mine", without(job)), entry("theirs", next)));
             for (String units : List.of("inches", "millimetres")) {
