@@ -17,11 +17,13 @@ import pitchboard.intake.Notes;
 import pitchboard.intake.written.JsonWriter;
 import pitchboard.intake.written.Spot;
 import pitchboard.intake.written.Written;
+import pitchboard.intake.yard.YardText;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
 import pitchboard.store.FileTrouble;
 import pitchboard.store.JobFile;
 import pitchboard.store.JobFiles;
+import pitchboard.store.YardFiles;
 
 /** Requests to try the engine with. */
 final class Requests {
@@ -78,6 +80,7 @@ final class Requests {
             Written.Group job = jobs.get(i);
             Written.Group next = jobs.get((i + 1) % jobs.size());
             requests.add(request("write", entry("job", job)));
+            requests.add(request("buy", entry("job", job), entry("yard", yard()), text("sheets", "all")));
             requests.add(request("under", entry("job", job), books(i)));
             requests.add(request("solve", entry("job", job), text("elements", "yes")));
             requests.add(request("compare", entry("before", job), entry("after", next)));
@@ -88,6 +91,16 @@ final class Requests {
             }
         }
         return requests;
+    }
+
+    /** The price list of the examples as the program writes it. */
+    static Written yard() {
+        try {
+            Path file = root().resolve("examples/yard/harbour-street-timber.yaml");
+            return YardText.write(((YardText.Understood) YardFiles.open(file)).yard());
+        } catch (FileTrouble trouble) {
+            throw new IllegalStateException(trouble);
+        }
     }
 
     /** Two books that are not the same for every job. */
