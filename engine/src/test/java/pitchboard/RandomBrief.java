@@ -8,6 +8,7 @@ import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
+import pitchboard.brief.Joints;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
@@ -53,6 +54,8 @@ final class RandomBrief {
                 new Guard(draws.percent(50), maybe(850, 1100), maybe(80, 120), maybe(120, 170), Optional.empty()),
                 wishes(),
                 draws.oneOf(List.of(Brief.Use.values())),
+                Optional.empty(),
+                Joints.UNSAID,
                 strength.strength(tape.units()),
                 tape,
                 draws.oneOf(List.of(Paper.values())));

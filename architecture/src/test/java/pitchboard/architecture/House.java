@@ -35,8 +35,9 @@ record House(String root, List<Row> rows) {
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair, railing
             engine    | carry.joints | measure, source, strength, strength.fasteners
-            engine    | carry.members | measure, source, plane, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
-            engine    | carry       | measure, source, brief, stair, rules, parts, strength, carry.members
+            engine    | carry.members | measure, source, plane, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode, strength.fasteners
+            engine    | carry.fixings | measure, source, brief, strength, strength.timber, strength.fasteners
+            engine    | carry       | measure, source, site, brief, stair, railing, rules, parts, strength, strength.fasteners, carry.members, carry.joints, carry.fixings
             engine    | buying.cutting | nothing
             engine    | buying.search | buying.cutting
             engine    | money       | measure
@@ -53,7 +54,7 @@ record House(String root, List<Row> rows) {
             engine    | sheet.subject | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.table
             engine    | sheet.rails  | measure, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
             engine    | sheet.work   | measure, plane, site, brief, stair, railing, parts, sheet.drafting, sheet.frame, sheet.table, sheet.type, sheet.subject, sheet.rails
-            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, carry, carry.members, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, carry, carry.members, carry.joints, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
             engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work, sheet.strength
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures

@@ -53,7 +53,7 @@ record PublishedLimits(Stair stair, Basis basis) {
                 judged(
                         "reach",
                         "level reach of a cut stringer",
-                        stair.flight().totalRun(),
+                        reach(),
                         Limit.atMost(CUT_REACH),
                         "the deck guide lets a cut stringer reach {} level",
                         "support the stringers midway, use solid ones (to {}), or have the reckoning accepted"
@@ -73,6 +73,15 @@ record PublishedLimits(Stair stair, Basis basis) {
                         Limit.atLeast(new Count(3)),
                         "the deck guide asks for {} cut stringers",
                         "add a stringer"));
+    }
+
+    /** From support to support. */
+    private Length reach() {
+        Length whole = stair.flight().totalRun();
+        return stair.brief()
+                .support()
+                .map(support -> Length.max(support.at(), whole.minus(support.at())))
+                .orElse(whole);
     }
 
     /** How deep their boards are, and what the cuts leave of them. */
