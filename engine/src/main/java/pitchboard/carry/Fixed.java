@@ -2,6 +2,7 @@ package pitchboard.carry;
 
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import pitchboard.brief.Fasteners;
 import pitchboard.carry.fixings.Enough;
 import pitchboard.carry.fixings.FixingChecks;
@@ -35,25 +36,25 @@ record Fixed(MemberFinding.Topic topic, Basis basis, Place where) {
             boolean assumed) {}
 
     MemberFinding across(Case it) {
-        return judged(it, each -> each.holds(it.asked()));
+        return judged(
+                it, each -> each.holds(it.asked()), () -> Enough.across(joint(it, false), it.asked(), basis.units()));
     }
 
     MemberFinding pulled(Case it) {
-        return judged(it, each -> each.pulls(it.asked()));
+        return judged(
+                it, each -> each.pulls(it.asked()), () -> Enough.pulled(joint(it, false), it.asked(), basis.units()));
     }
 
     private Joint joint(Case it, boolean best) {
         return it.joint().apply(new JointWoods(basis.woods(), best));
     }
 
-    private MemberFinding judged(Case it, Function<FixingChecks, Answer<Utilisation>> check) {
+    private MemberFinding judged(
+            Case it, Function<FixingChecks, Answer<Utilisation>> check, Supplier<Optional<Phrase>> enough) {
         Quantity must = basis.units().show(it.asked().both());
         if (it.said().isEmpty()) {
             Phrase needed = Phrase.of(it.unsaid(), must);
-            Phrase all = Enough.find(joint(it, false), it.asked(), basis.units())
-                    .map(enough -> needed.and("; such as ", enough))
-                    .orElse(needed);
-            return open(it.name(), all);
+            return open(it.name(), needed.and("; ", such(enough.get())));
         }
         Fasteners said = it.said().get();
         Judging<FixingChecks> judging = new Judging<>(
@@ -70,6 +71,16 @@ record Fixed(MemberFinding.Topic topic, Basis basis, Place where) {
         return found.working().isPresent() || found.isFailure()
                 ? found
                 : open(it.name(), reason(check.apply(judging.checks())).and("; ", Phrase.of("it must hold {}", must)));
+    }
+
+    private Phrase such(Optional<Phrase> enough) {
+        if (basis.isEurocode()) {
+            return Phrase.of("say what your fasteners may hold");
+        }
+        return enough.map(all -> Phrase.of("such as").and(" ", all))
+                .orElseGet(
+                        () -> Phrase.of("no common screws are enough there: use a deeper board, a thicker header or a"
+                                + " metal part, and say what it may hold"));
     }
 
     private static Phrase reason(Answer<Utilisation> answer) {

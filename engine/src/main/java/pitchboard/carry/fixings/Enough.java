@@ -2,11 +2,13 @@ package pitchboard.carry.fixings;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import pitchboard.brief.Fasteners;
 import pitchboard.measure.Count;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
-import pitchboard.measure.Quantity;
+import pitchboard.strength.Answer;
 import pitchboard.strength.Units;
 import pitchboard.strength.Utilisation;
 
@@ -20,8 +22,23 @@ public final class Enough {
 
     private Enough() {}
 
+    /** What shears in lag screws, two or more so that no board turns; the lightest first. */
+    public static Optional<Phrase> across(Joint joint, FixingChecks.Asked asked, Units units) {
+        return find(lags(joint), LEAST, each -> new FixingChecks(each, joint, units).holds(asked));
+    }
+
+    /** What is pulled out, in screws through a board; the lightest first. */
+    public static Optional<Phrase> pulled(Joint joint, FixingChecks.Asked asked, Units units) {
+        Length length = onShelf(joint.through().plus(Length.inches(1, 1, 2)));
+        List<Fasteners.Sized> screws = Stream.of(10, 12, 14)
+                .map(gauge ->
+                        new Fasteners.Sized(Fasteners.Kind.WOOD_SCREW, Optional.empty(), Optional.of(gauge), length, 1))
+                .toList();
+        return find(screws, 1, each -> new FixingChecks(each, joint, units).pulls(asked));
+    }
+
     /** What the trade has at hand for a board so thick, the lightest first. */
-    private static List<Fasteners.Sized> kinds(Joint joint) {
+    private static List<Fasteners.Sized> lags(Joint joint) {
         Length reach = joint.through().plus(Length.inches(2, 1, 2));
         return List.of(
                 sized(Fasteners.Kind.LAG_SCREW, SMALLEST, reach),
@@ -38,15 +55,13 @@ public final class Enough {
         return half.times(Math.max(1, length.wholeTimes(half)));
     }
 
-    /** Such as {@code 4 lag screws, 3/8" x 4"}; empty when no common kind is enough. */
-    public static Optional<Phrase> find(Joint joint, FixingChecks.Asked asked, Units units) {
-        for (Fasteners.Sized kind : kinds(joint)) {
-            for (int number = LEAST; number <= MOST; number++) {
+    private static Optional<Phrase> find(
+            List<Fasteners.Sized> kinds, int least, Function<Fasteners, Answer<Utilisation>> check) {
+        for (Fasteners.Sized kind : kinds) {
+            for (int number = least; number <= MOST; number++) {
                 Fasteners.Sized all =
                         new Fasteners.Sized(kind.kind(), kind.diameter(), kind.gauge(), kind.length(), number);
-                boolean enough =
-                        new FixingChecks(all, joint, units).holds(asked).match(Utilisation::isEnough, because -> false);
-                if (enough) {
+                if (check.apply(all).match(Utilisation::isEnough, because -> false)) {
                     return Optional.of(words(all));
                 }
             }
@@ -54,8 +69,15 @@ public final class Enough {
         return Optional.empty();
     }
 
+    /** Such as {@code 4 lag screws, 3/8" x 4"}. */
     private static Phrase words(Fasteners.Sized all) {
-        Quantity[] quantities = {new Count(all.number()), all.diameter().orElseThrow(), all.length()};
-        return Phrase.of("{} lag screws, {} x {}", quantities);
+        Count number = new Count(all.number());
+        return all.gauge().isPresent()
+                ? Phrase.of(
+                        all.number() == 1 ? "{} wood screw no. {}, {} long" : "{} wood screws no. {}, {} long",
+                        number,
+                        new Count(all.gauge().get()),
+                        all.length())
+                : Phrase.of("{} lag screws, {} x {}", number, all.diameter().orElseThrow(), all.length());
     }
 }

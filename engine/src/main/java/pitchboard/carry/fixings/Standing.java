@@ -33,18 +33,18 @@ record Standing(Joint joint, int number) {
         return fastener.nominal().inches() < 0.25 - 1e-9;
     }
 
-    /** {@code CΔ}. */
+    /** {@code Cdelta}. */
     Answer<Factor> distances(Fastener fastener) {
         if (isThin(fastener)) {
             return Answer.known(Factor.idle(
-                    "CΔ",
+                    "Cdelta",
                     "distances",
                     "thinner than 1/4 in: as far from edges and ends as keeps the wood from splitting",
                     Nds.SPECIFICATION.memory("12.1.5.7")));
         }
         if (joint.room().isEmpty()) {
             return Answer.known(Factor.idle(
-                    "CΔ",
+                    "Cdelta",
                     "distances",
                     "seven diameters from ends, four from edges and from one to the next",
                     Nds.SPECIFICATION.memory("12.5.1")));
