@@ -32,7 +32,7 @@ final class RandomJoints {
     }
 
     private Support support() {
-        return new Support(size(300, 2500), size(60, 140), size(38, 140));
+        return new Support(size(300, 2500), size(60, 140), size(38, 140), draws.maybe(50, () -> size(310, 600)));
     }
 
     private Joints joints() {

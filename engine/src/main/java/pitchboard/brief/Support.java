@@ -1,5 +1,6 @@
 package pitchboard.brief;
 
+import java.util.Optional;
 import pitchboard.measure.Length;
 
 /**
@@ -8,5 +9,6 @@ import pitchboard.measure.Length;
  * @param at level, from the first riser cut to the middle of the posts
  * @param width of a post along the run
  * @param thickness of a post across the flight
+ * @param footing side of the square footing under each post; empty when nobody said
  */
-public record Support(Length at, Length width, Length thickness) {}
+public record Support(Length at, Length width, Length thickness, Optional<Length> footing) {}

@@ -3,7 +3,9 @@ package pitchboard.carry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import pitchboard.brief.FootPad;
+import pitchboard.brief.Support;
 import pitchboard.carry.joints.Pad;
 import pitchboard.carry.joints.Soil;
 import pitchboard.carry.members.Basis;
@@ -25,11 +27,14 @@ import pitchboard.strength.Answer;
 import pitchboard.strength.Force;
 import pitchboard.strength.LineLoad;
 import pitchboard.strength.Units;
+import pitchboard.strength.Utilisation;
 
 /** What the foot, and the posts of a support, press on the ground. Loads as they are, not raised. */
 record GroundFindings(Stair stair, Basis basis, StringerCase it) {
     private static final Judging.Name BEARING = new Judging.Name(
             "pad-ground", "ground under the foot", "the ground under the foot bears {} of what it is presumed to");
+    private static final Judging.Name POSTS = new Judging.Name(
+            "support-ground", "ground under the posts", "the ground under a post bears {} of what it is presumed to");
     private static final Practice SLAB = new Practice("IRC R506.1, slabs on the ground", Confidence.FROM_MEMORY);
     private static final Practice FOOTING = new Practice("IRC R403.1.1, width of footings", Confidence.READ);
     private static final Length THINNEST = Length.inches(3, 1, 2);
@@ -97,15 +102,22 @@ record GroundFindings(Stair stair, Basis basis, StringerCase it) {
                             needed(all())));
         }
         Pad counted = counted(said().size().get());
-        Judging<Soil> judging = new Judging<>(
-                MemberFinding.Topic.GROUND,
-                soil(),
-                said().soil().isEmpty() ? Optional.of(Soil.GRAVEL) : Optional.empty(),
-                "gravel",
-                Place.FOOT,
-                Phrase.of("use a larger or thicker pad under the foot"),
-                Soil.SOURCE);
-        return judging.of(BEARING, soil -> Answer.known(counted.bearing(all(), soil, basis.units())));
+        return onSoil(
+                BEARING,
+                "use a larger or thicker pad under the foot",
+                soil -> counted.bearing(all(), soil, basis.units()));
+    }
+
+    private MemberFinding onSoil(Judging.Name name, String remedy, Function<Soil, Utilisation> check) {
+        return new Judging<>(
+                        MemberFinding.Topic.GROUND,
+                        soil(),
+                        said().soil().isEmpty() ? Optional.of(Soil.GRAVEL) : Optional.empty(),
+                        "gravel",
+                        Place.FOOT,
+                        Phrase.of(remedy),
+                        Soil.SOURCE)
+                .of(name, soil -> Answer.known(check.apply(soil)));
     }
 
     /** Only so much of a pad counts as lies within its thickness of the feet: plain concrete spreads no farther. */
@@ -141,14 +153,14 @@ record GroundFindings(Stair stair, Basis basis, StringerCase it) {
                         "thickness of the pad",
                         size.thickness(),
                         Limit.atLeast(THINNEST),
-                        "pour the pad at least {} thick",
+                        "a pad is at least {} thick",
                         SLAB),
                 published(
                         "pad-width",
                         "narrow side of the pad",
                         narrow,
                         Limit.atLeast(NARROWEST),
-                        "make the pad at least {} wide",
+                        "a pad is at least {} wide",
                         FOOTING));
     }
 
@@ -165,18 +177,27 @@ record GroundFindings(Stair stair, Basis basis, StringerCase it) {
             return Optional.empty();
         }
         Force load = new StringerReactions(basis, it).support();
-        Judging.Name name = new Judging.Name("support-ground", "ground under the posts", "");
-        return Optional.of(open(
-                name,
-                basis.isEurocode()
-                        ? Phrase.of(
-                                "each post presses with {}: ask the building office how large its footing must be",
-                                basis.units().show(load))
-                        : Phrase.of(
-                                "each post presses with {}: see that it stands on a footing of at least {} on "
-                                        + ground() + " below frost",
+        Optional<Length> footing = stair.brief().support().flatMap(Support::footing);
+        if (basis.isEurocode()) {
+            return Optional.of(open(
+                    POSTS,
+                    Phrase.of(
+                            "each post presses with {}: ask the building office how large its footing must be",
+                            basis.units().show(load))));
+        }
+        return Optional.of(footing.map(side -> footing(side, load))
+                .orElseGet(() -> open(
+                        POSTS,
+                        Phrase.of(
+                                "nobody said what the posts stand on: each presses with {}, so on " + ground()
+                                        + " it needs a footing of at least {}, below frost",
                                 basis.units().show(load),
-                                needed(load))));
+                                needed(load)))));
+    }
+
+    private MemberFinding footing(Length side, Force load) {
+        return onSoil(
+                POSTS, "use larger footings under the posts", soil -> Pad.pressure(load, side, soil, basis.units()));
     }
 
     private MemberFinding open(Judging.Name name, Phrase words) {

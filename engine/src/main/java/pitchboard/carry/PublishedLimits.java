@@ -12,6 +12,7 @@ import pitchboard.parts.StringerSpacing;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Verdict;
+import pitchboard.site.Site;
 import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
 import pitchboard.stair.StringerShape;
@@ -32,6 +33,13 @@ record PublishedLimits(Stair stair, Basis basis) {
     List<MemberFinding> findings() {
         if (basis.isEurocode()) {
             return List.of();
+        }
+        if (stair.site().setting() == Site.Setting.INDOORS) {
+            return List.of(finding(
+                    "reach",
+                    "published reach of cut stringers",
+                    Verdict.doesNotApply("the guide is for decks, and the stair is indoors"),
+                    Phrase.of("the deck guide's limits are for stairs outdoors")));
         }
         if (heavier()) {
             return List.of(finding(

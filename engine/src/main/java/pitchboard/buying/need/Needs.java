@@ -50,7 +50,7 @@ public final class Needs {
             case "T" -> Use.TREADS;
             case "H" -> Use.HEAD;
             case "F" -> Use.FOOT;
-            case "GP" -> Use.POSTS;
+            case "GP", "SP" -> Use.POSTS;
             case "GT", "GB" -> Use.RAILS;
             case "GI" -> Use.INFILL;
             case "HR" -> Use.HANDRAIL;

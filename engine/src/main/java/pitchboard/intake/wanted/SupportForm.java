@@ -1,6 +1,7 @@
 package pitchboard.intake.wanted;
 
 import java.util.List;
+import java.util.Optional;
 import pitchboard.brief.Support;
 import pitchboard.intake.form.Bounds;
 import pitchboard.intake.form.Fields;
@@ -18,14 +19,17 @@ final class SupportForm extends GroupForm<Support> {
     private static final Key<Length> THICKNESS =
             Key.needed("thickness", Bounds.POST_SECTION, "of a post, across the flight, as it measures");
 
+    private static final Key<Optional<Length>> FOOTING = Key.open(
+            "footing", Bounds.PAD_SIDE, "side of the square footing under each post", "the papers say what it must be");
+
     @Override
     public List<Key<?>> keys() {
-        return List.of(AT, WIDTH, THICKNESS);
+        return List.of(AT, WIDTH, THICKNESS, FOOTING);
     }
 
     @Override
     protected Support read(Fields in) {
-        return new Support(in.get(AT), in.get(WIDTH), in.get(THICKNESS));
+        return new Support(in.get(AT), in.get(WIDTH), in.get(THICKNESS), in.get(FOOTING));
     }
 
     @Override
@@ -33,5 +37,6 @@ final class SupportForm extends GroupForm<Support> {
         out.put(AT, value.at());
         out.put(WIDTH, value.width());
         out.put(THICKNESS, value.thickness());
+        out.put(FOOTING, value.footing());
     }
 }

@@ -208,12 +208,23 @@ final class ElevationSheet {
 
     private void notes() {
         Notes notes = new Notes(pencil, 52);
-        Spot edge = view.at(bottomEdgeAt(Ratio.of(11, 20)));
+        boolean supported = subject.side().supportPost().isPresent();
+        Spot edge = view.at(bottomEdgeAt(supported ? Ratio.of(4, 5) : Ratio.of(11, 20)));
         notes.onEdge(
                 edge,
                 corner(edge, 14, 12),
                 "**S** " + stair.brief().stringers().count() + " stringers, "
                         + stair.brief().stringers().stock().name());
+        subject.side().supportPost().ifPresent(post -> {
+            Spot side = view.at(Point.of(
+                    post.greatest(Point::x),
+                    post.least(Point::y).plus(post.greatest(Point::y)).dividedBy(2)));
+            notes.onEdge(
+                    side,
+                    corner(side, 10, 6),
+                    "**SP** " + stair.brief().stringers().count() + " posts, "
+                            + subject.size(stair.brief().support().orElseThrow().at()) + " from the first riser cut");
+        });
         subject.side().headBoard().ifPresent(board -> {
             Spot low =
                     view.at(Point.of(stair.headerFace(), board.least(Point::y))).shifted(-0.5, -0.5);
