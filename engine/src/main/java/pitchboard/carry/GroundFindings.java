@@ -42,16 +42,29 @@ record GroundFindings(Stair stair, Basis basis, StringerCase it) {
 
     List<MemberFinding> findings() {
         if (stair.site().foot() == FootSurface.TIMBER_FLOOR) {
-            return List.of(open(
-                    BEARING,
-                    Phrase.of(
-                            "the feet press on the floor with {} in all: see that its joists carry that",
-                            basis.units().show(all()))));
+            return onFloor();
         }
         List<MemberFinding> findings = new ArrayList<>();
         findings.add(underFoot());
         said().size().ifPresent(size -> findings.addAll(sizes(size)));
         underPosts().ifPresent(findings::add);
+        return findings;
+    }
+
+    private List<MemberFinding> onFloor() {
+        List<MemberFinding> findings = new ArrayList<>();
+        findings.add(open(
+                BEARING,
+                Phrase.of(
+                        "the feet press on the floor with {} in all: see that its joists carry that",
+                        basis.units().show(all()))));
+        if (it.supported().isPresent()) {
+            findings.add(open(
+                    POSTS,
+                    Phrase.of(
+                            "each post presses on the floor with {}: see that its joists carry that",
+                            basis.units().show(new StringerReactions(basis, it).support()))));
+        }
         return findings;
     }
 

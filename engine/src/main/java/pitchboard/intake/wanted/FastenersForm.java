@@ -68,12 +68,13 @@ final class FastenersForm extends GroupForm<Fasteners> {
         Kind kind = in.get(KIND);
         int number = in.get(NUMBER);
         String with = "with " + (kind == Kind.RATED ? "rated ones" : KINDS.word(kind));
-        if (!in.areSound(KIND) || kind == Kind.RATED) {
-            if (in.areSound(KIND)) {
-                in.forbid(DIAMETER, with);
-                in.forbid(GAUGE, with);
-                in.forbid(LENGTH, with);
-            }
+        if (!in.areSound(KIND)) {
+            return new Fasteners.Rated(new Reckoned(1, Reckoned.Unit.POUND), 1);
+        }
+        if (kind == Kind.RATED) {
+            in.forbid(DIAMETER, with);
+            in.forbid(GAUGE, with);
+            in.forbid(LENGTH, with);
             return new Fasteners.Rated(in.demand(ALLOWED, with), number);
         }
         in.forbid(ALLOWED, with);

@@ -114,8 +114,10 @@ final class FixingChecksWorkedExamplesTest {
     void one_too_short_cannot_be_told(String kind) {
         Fasteners stub = sized(Fasteners.Kind.valueOf(kind), Length.inches(0, 1, 4), Length.inches(1, 1, 4), 4);
         Answer<Utilisation> holds = new FixingChecks(stub, dry(Length.inches(4)), Units.POUNDS).holds(asked(100, 0));
-        assertThat(holds).isInstanceOfSatisfying(
-                Answer.Unknown.class, unknown -> assertThat(unknown.because()).contains("this long"));
+        assertThat(holds)
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class,
+                        unknown -> assertThat(unknown.because()).contains("this long"));
     }
 
     @Test
