@@ -39,13 +39,14 @@ public final class GuardedStairs {
 
     /** Its guard 36 in high. */
     public static Stair stair(String changes, UnaryOperator<GuardBuild> build) {
+        Stair plain = StairFixtures.stair(changes);
         Guard guard = new Guard(
                 true,
                 Optional.of(Length.inches(36)),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(build.apply(BUILD)));
-        Stair plain = StairFixtures.stair(changes);
+                Optional.of(build.apply(BUILD)),
+                plain.brief().guard().edge());
         return new Stair(plain.site(), Rebuilt.with(plain.brief(), "guard", guard), plain.flight());
     }
 

@@ -162,6 +162,7 @@ public final class OrdinaryJob {
                 Landing.UNMEASURED,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Sights.NONE);
     }
 
@@ -190,7 +191,8 @@ public final class OrdinaryJob {
                         Optional.empty(),
                         Optional.empty(),
                         Handrail.Past.NONE),
-                new Guard(true, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
+                new Guard(
+                        true, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
                 wishes,
                 Brief.Use.DWELLING,
                 Optional.empty(),

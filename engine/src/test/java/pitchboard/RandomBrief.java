@@ -3,6 +3,7 @@ package pitchboard;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.Brief;
+import pitchboard.brief.EdgeGuard;
 import pitchboard.brief.FootDetail;
 import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
@@ -51,7 +52,13 @@ final class RandomBrief {
                 draws.maybe(60, this::nosing),
                 new Stringers(stock(), draws.between(2, 5), size(0, 100), size(0, 120)),
                 handrail(),
-                new Guard(draws.percent(50), maybe(850, 1100), maybe(80, 120), maybe(120, 170), Optional.empty()),
+                new Guard(
+                        draws.percent(50),
+                        maybe(850, 1100),
+                        maybe(80, 120),
+                        maybe(120, 170),
+                        Optional.empty(),
+                        draws.maybe(30, () -> new EdgeGuard(size(850, 1100), Optional.empty(), Optional.empty()))),
                 wishes(),
                 draws.oneOf(List.of(Brief.Use.values())),
                 Optional.empty(),

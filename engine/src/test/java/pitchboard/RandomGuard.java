@@ -3,6 +3,7 @@ package pitchboard;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.Brief;
+import pitchboard.brief.EdgeGuard;
 import pitchboard.brief.Guard;
 import pitchboard.brief.GuardBuild;
 import pitchboard.brief.Handrail;
@@ -52,7 +53,16 @@ final class RandomGuard {
                 section(25, 45, 60, 140),
                 new GuardBuild.BottomRail(section(25, 45, 60, 90), size(0, 90)),
                 infill());
-        return new Guard(true, Optional.of(size(850, 1100)), Optional.empty(), Optional.empty(), Optional.of(build));
+        Optional<EdgeGuard> edge = draws.maybe(
+                60,
+                () -> new EdgeGuard(
+                        size(850, 1100),
+                        draws.maybe(80, () -> size(0, 120)),
+                        build.infill() instanceof Infill.Panels
+                                ? Optional.empty()
+                                : draws.maybe(30, () -> size(80, 120))));
+        return new Guard(
+                true, Optional.of(size(850, 1100)), Optional.empty(), Optional.empty(), Optional.of(build), edge);
     }
 
     private Section section(int thin, int thick, int narrow, int wide) {

@@ -34,7 +34,7 @@ final class RandomJobsTest {
         Asked job = RandomJobs.of(7);
         assertThat(job.brief().tape().graduation()).isEqualTo(Graduation.MILLIMETRE);
         assertThat(job.brief().width()).isEqualTo(Length.mm(1309));
-        assertThat(job.site().head().depth()).isEqualTo(Length.mm(229));
+        assertThat(job.site().head().depth()).isEqualTo(Length.mm(149));
     }
 
     @Test

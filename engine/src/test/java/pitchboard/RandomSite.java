@@ -12,6 +12,7 @@ import pitchboard.measure.Quantity;
 import pitchboard.measure.Ratio;
 import pitchboard.measure.Tape;
 import pitchboard.site.Certainty;
+import pitchboard.site.EdgeAbove;
 import pitchboard.site.FootSurface;
 import pitchboard.site.HeadSupport;
 import pitchboard.site.Landing;
@@ -50,7 +51,12 @@ final class RandomSite {
                 landing(),
                 draws.maybe(50, () -> draws.percent(70)),
                 draws.maybe(50, () -> size(0, 900)),
+                draws.maybe(50, () -> new EdgeAbove(edge(), edge())),
                 draws.percent(50) ? Sights.NONE : sights());
+    }
+
+    private Length edge() {
+        return draws.percent(40) ? Length.ZERO : size(30, 3000);
     }
 
     private Sights sights() {

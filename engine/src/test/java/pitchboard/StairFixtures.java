@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import pitchboard.brief.Brief;
+import pitchboard.brief.EdgeGuard;
 import pitchboard.brief.FootDetail;
 import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
@@ -28,6 +29,7 @@ import pitchboard.measure.Length;
 import pitchboard.measure.Ratio;
 import pitchboard.measure.Tape;
 import pitchboard.site.Certainty;
+import pitchboard.site.EdgeAbove;
 import pitchboard.site.FootSurface;
 import pitchboard.site.HeadSupport;
 import pitchboard.site.Landing;
@@ -51,6 +53,7 @@ public final class StairFixtures {
             total rise 90 in; rise known measured; level line none; upper finish 0 in; lower finish 0 in
             overhead none; overhead known measured; looked up yes; decking 1 in; overhang 2 in; foot timber
             left wall; right open; setting indoors; lit yes; fall beside ?
+            edge left 0 in; edge right 0 in; edge guard none
             top depth 36 in; top width 36 in; top fall 0/1; top door none; top clear ?
             bottom depth 36 in; bottom width 36 in; bottom fall 0/1; bottom door none; bottom clear ?
             width 36 in; clear width ?; treads 11 1/4 in; thickness 1 in; boards 3/4 in; nosing rounded 1/4 in
@@ -82,6 +85,9 @@ public final class StairFixtures {
             "setting",
             "lit",
             "fall beside",
+            "edge left",
+            "edge right",
+            "edge guard",
             "top depth",
             "top width",
             "top fall",
@@ -185,6 +191,7 @@ public final class StairFixtures {
                 landing("bottom"),
                 findYes("lit"),
                 findLength("fall beside"),
+                findLength("edge left").map(left -> new EdgeAbove(left, length("edge right"))),
                 sights);
     }
 
@@ -255,7 +262,10 @@ public final class StairFixtures {
                         findLength("guard height"),
                         findLength("opening"),
                         findLength("triangle"),
-                        Optional.empty()),
+                        Optional.empty(),
+                        is("edge guard", "none")
+                                ? Optional.empty()
+                                : Optional.of(new EdgeGuard(length("edge guard"), Optional.empty(), Optional.empty()))),
                 Wishes.NONE,
                 oneOf(
                         "use",

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.intake.Notes;
+import pitchboard.intake.written.Written;
 import pitchboard.job.Composed;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
@@ -22,12 +23,26 @@ public final class Jobs {
      */
     public static OpenedJob open(Path file) throws FileTrouble {
         List<String> names = Books.all().stream().map(Rulebook::name).toList();
-        return JobFiles.open(file, names)
-                .match(
-                        Jobs::resolved,
-                        unread -> new OpenedJob.NotUnderstood(unread.problems().stream()
-                                .map(problem -> Trouble.of(unread.file(), problem))
-                                .toList()));
+        return opened(JobFiles.open(file, names));
+    }
+
+    /**
+     * Opens one job file with other lines before its own.
+     *
+     * @return troubles at line 0 lie in the file itself or between the two; the others in the changes
+     * @throws FileTrouble when it, or the file of local changes it names, cannot be read
+     */
+    static OpenedJob openChanged(Path file, Written.Group changes) throws FileTrouble {
+        List<String> names = Books.all().stream().map(Rulebook::name).toList();
+        return opened(JobFiles.openChanged(file, changes, names));
+    }
+
+    private static OpenedJob opened(JobFile opened) {
+        return opened.match(
+                Jobs::resolved,
+                unread -> new OpenedJob.NotUnderstood(unread.problems().stream()
+                        .map(problem -> Trouble.of(unread.file(), problem))
+                        .toList()));
     }
 
     private static OpenedJob resolved(JobFile.Understood file) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import pitchboard.documents.csv.CostCsv;
+import pitchboard.documents.json.QuoteJson;
 import pitchboard.documents.pdf.PdfInfo;
 import pitchboard.documents.pdf.PdfWriter;
 import pitchboard.documents.text.CostText;
@@ -20,6 +21,10 @@ public final class Quotes {
         return CostText.write(quotation);
     }
 
+    public static String json(Quotation quotation) {
+        return QuoteJson.write(quotation);
+    }
+
     /**
      * Writes {@code NAME-cost.pdf} and {@code NAME-cost.csv} for the crew and, when no price is missing, {@code
      * NAME-quote.pdf} for the customer; files of these names are replaced, each whole or not at all.
@@ -29,19 +34,18 @@ public final class Quotes {
      */
     public static List<Path> write(Quotation quotation, String name, Path folder) throws FileTrouble {
         AtomicWrite.folder(folder);
+        String title = quotation.purchase().jobs().get(0).job().brief().title().job();
         List<Path> written = new ArrayList<>();
-        pdf(quotation, quotation.costSheets(), folder.resolve(name + "-cost.pdf"), written);
+        pdf(title, quotation.costSheets(), folder.resolve(name + "-cost.pdf"), written);
         Path csv = folder.resolve(name + "-cost.csv");
         AtomicWrite.madeText(csv, CostCsv.write(quotation));
         written.add(csv);
-        pdf(quotation, quotation.quoteSheets(), folder.resolve(name + "-quote.pdf"), written);
+        pdf(title, quotation.quoteSheets(), folder.resolve(name + "-quote.pdf"), written);
         return written;
     }
 
-    private static void pdf(Quotation quotation, List<Sheet> sheets, Path file, List<Path> written) throws FileTrouble {
+    static void pdf(String title, List<Sheet> sheets, Path file, List<Path> written) throws FileTrouble {
         if (!sheets.isEmpty()) {
-            String title =
-                    quotation.purchase().jobs().get(0).job().brief().title().job();
             AtomicWrite.made(file, out -> new PdfWriter(new PdfInfo(title, "", "en", "Pitchboard")).write(sheets, out));
             written.add(file);
         }

@@ -23,6 +23,7 @@ record House(String root, List<Row> rows) {
             engine    | strength.elements.algebra | nothing
             engine    | strength.elements.mesh | strength.elements.algebra
             engine    | strength.elements | strength.elements.algebra, strength.elements.mesh
+            engine    | strength.elements.throat | strength.elements
             engine    | site        | measure
             engine    | brief       | measure, site
             engine    | stair       | measure, source, plane, site, brief
@@ -36,10 +37,12 @@ record House(String root, List<Row> rows) {
             engine    | parts       | measure, source, plane, site, brief, stair, railing
             engine    | carry.joints | measure, source, strength, strength.fasteners
             engine    | carry.members | measure, source, plane, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode, strength.fasteners
+            engine    | carry.elements | measure, plane, brief, stair, rules, strength, strength.elements, strength.elements.mesh, strength.elements.throat, carry.members
             engine    | carry.fixings | measure, source, brief, strength, strength.timber, strength.fasteners
-            engine    | carry       | measure, source, site, brief, stair, railing, rules, parts, strength, strength.fasteners, carry.members, carry.joints, carry.fixings
+            engine    | carry       | measure, source, site, brief, stair, railing, rules, parts, strength, strength.fasteners, strength.elements.throat, carry.members, carry.joints, carry.fixings, carry.elements
             engine    | buying.cutting | nothing
-            engine    | buying.search | buying.cutting
+            engine    | buying.relaxing | buying.cutting
+            engine    | buying.search | buying.cutting, buying.relaxing
             engine    | money       | measure
             engine    | buying.yard | measure, money
             engine    | buying.need | measure, plane, brief, stair, parts, buying.yard
@@ -54,15 +57,16 @@ record House(String root, List<Row> rows) {
             engine    | sheet.subject | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.table
             engine    | sheet.rails  | measure, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
             engine    | sheet.work   | measure, plane, site, brief, stair, railing, parts, sheet.drafting, sheet.frame, sheet.table, sheet.type, sheet.subject, sheet.rails
-            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, carry, carry.members, carry.joints, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, strength.elements, strength.elements.mesh, carry, carry.elements, carry.members, carry.joints, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
             engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work, sheet.strength
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures
             engine    | costing     | measure, money, brief, stair, parts, buying.yard, buying.need, buying.order, buying.cutting
-            engine    | sheet.quote | measure, money, brief, costing, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
+            engine    | afterwards  | measure, money, costing
+            engine    | sheet.quote | measure, money, plane, site, brief, stair, railing, parts, costing, afterwards, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject, sheet.rails
             engine    | sheet.buying | measure, money, brief, buying.yard, buying.need, buying.order, buying.cutting, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table
-            engine    | intake..    | measure, source, site, brief, rules, money, buying.yard, costing, strength.timber, strength.eurocode
-            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.subject, sheet.papers, sheet.pictures, intake.., buying.yard, buying.need, buying.search, buying.order, sheet.buying, money, costing, sheet.quote
+            engine    | intake..    | measure, source, site, brief, rules, money, buying.yard, costing, afterwards, strength.timber, strength.eurocode
+            engine    | job         | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.subject, sheet.papers, sheet.pictures, intake.., buying.yard, buying.need, buying.search, buying.order, sheet.buying, money, costing, afterwards, sheet.quote
             documents | documents.. | engine
             store     | store..     | engine
             app       | app..       | engine, documents.., store..

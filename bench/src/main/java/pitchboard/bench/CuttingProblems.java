@@ -52,7 +52,8 @@ final class CuttingProblems {
     static Map<String, CutProblem> lumber() {
         try (Stream<Path> files = Files.list(LUMBER)) {
             Map<String, CutProblem> problems = new TreeMap<>();
-            for (Path file : files.filter(each -> each.toString().endsWith(".txt")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".txt")).toList()) {
                 problems.put(file.getFileName().toString().replace(".txt", ""), read(Files.readAllLines(file)));
             }
             return problems;
@@ -73,9 +74,7 @@ final class CuttingProblems {
                 case "stock" -> {
                     int onHand = Integer.parseInt(words[3]);
                     supplies.add(new Supply(
-                            Long.parseLong(words[1]),
-                            Long.parseLong(words[2]),
-                            onHand < 0 ? Supply.NO_LIMIT : onHand));
+                            Long.parseLong(words[1]), Long.parseLong(words[2]), onHand < 0 ? Supply.NO_LIMIT : onHand));
                 }
                 default -> {}
             }

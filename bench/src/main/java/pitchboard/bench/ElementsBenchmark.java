@@ -11,8 +11,8 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import pitchboard.strength.elements.Answer;
 import pitchboard.strength.elements.Elements;
+import pitchboard.strength.elements.PlateAnswer;
 
 /** Finite elements of a ten-step stringer, warm: mesh, equations and stresses; on one mesh, and on three for their limit. */
 @State(Scope.Benchmark)
@@ -29,12 +29,12 @@ public class ElementsBenchmark {
     }
 
     @Benchmark
-    public Answer oneMesh(OneMesh mesh) {
+    public PlateAnswer oneMesh(OneMesh mesh) {
         return Elements.solve(TenSteps.plate(), TenSteps.oneMesh(mesh.halvings));
     }
 
     @Benchmark
-    public Answer thorough() {
+    public PlateAnswer thorough() {
         return Elements.solve(TenSteps.plate(), TenSteps.thorough());
     }
 }

@@ -5,9 +5,9 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import pitchboard.strength.elements.Answer;
 import pitchboard.strength.elements.Elements;
 import pitchboard.strength.elements.MeshStep;
+import pitchboard.strength.elements.PlateAnswer;
 
 /**
  * One whole run: solves a mesh and prints what it found; with a file, writes the same mesh for the other program; with a
@@ -33,7 +33,7 @@ public final class ElementsRun {
 
     private static void solve(int halvings) {
         long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-        Answer.Solved solved = (Answer.Solved)
+        PlateAnswer.Solved solved = (PlateAnswer.Solved)
                 Elements.solve(TenSteps.plate(), halvings < 0 ? TenSteps.thorough() : TenSteps.oneMesh(halvings));
         long spent = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before;
         MeshStep mesh = solved.meshes().get(solved.meshes().size() - 1);

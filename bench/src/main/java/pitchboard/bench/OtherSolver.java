@@ -1,6 +1,10 @@
 package pitchboard.bench;
 
 import com.google.ortools.Loader;
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPObjective;
+import com.google.ortools.linearsolver.MPSolver;
+import com.google.ortools.linearsolver.MPVariable;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
@@ -17,8 +21,9 @@ import pitchboard.buying.cutting.Demand;
 import pitchboard.buying.cutting.Supply;
 
 /**
- * A general-purpose solver, CP-SAT of OR-Tools, told how many pieces of each length lie on which board: the model that most people write. Boards
- * alike are ordered, and there are no more of a kind than its pieces could fill.
+ * General-purpose solvers of OR-Tools, CP-SAT and the mixed-integer ones, told how many pieces of each length lie on
+ * which board: the model that most people write. Boards alike are ordered, and there are no more of a kind than its
+ * pieces could fill.
  */
 final class OtherSolver {
     /** @param cost NaN when no plan was found */
@@ -88,5 +93,46 @@ final class OtherSolver {
         double ms = processorMs() - began;
         boolean any = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
         return new Result(status == CpSolverStatus.OPTIMAL, any ? solver.objectiveValue() : Double.NaN, ms);
+    }
+
+    /**
+     * @param name of a mixed-integer solver, such as CBC, SCIP or HIGHS
+     * @param limit in seconds by the clock
+     */
+    static Result mixedInteger(String name, CutProblem problem, double limit) {
+        MPSolver solver = MPSolver.createSolver(name);
+        List<Supply> boards = boards(problem);
+        MPObjective cost = solver.objective();
+        List<MPConstraint> cut = new ArrayList<>();
+        for (Demand demand : problem.demands()) {
+            cut.add(solver.makeConstraint(demand.quantity(), demand.quantity()));
+        }
+        MPVariable before = null;
+        for (int board = 0; board < boards.size(); board++) {
+            Supply supply = boards.get(board);
+            MPVariable used = solver.makeBoolVar("");
+            if (before != null && supply.equals(boards.get(board - 1))) {
+                MPConstraint order = solver.makeConstraint(0, 1);
+                order.setCoefficient(before, 1);
+                order.setCoefficient(used, -1);
+            }
+            before = used;
+            cost.setCoefficient(used, supply.price());
+            MPConstraint load = solver.makeConstraint(Double.NEGATIVE_INFINITY, 0);
+            load.setCoefficient(used, (double) -(supply.length() + problem.kerf()));
+            for (int kind = 0; kind < cut.size(); kind++) {
+                Demand demand = problem.demands().get(kind);
+                MPVariable here = solver.makeIntVar(0, demand.quantity(), "");
+                load.setCoefficient(here, (double) (demand.length() + problem.kerf()));
+                cut.get(kind).setCoefficient(here, 1);
+            }
+        }
+        cost.setMinimization();
+        solver.setTimeLimit((long) (1000 * limit));
+        double began = processorMs();
+        MPSolver.ResultStatus status = solver.solve();
+        double ms = processorMs() - began;
+        boolean any = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
+        return new Result(status == MPSolver.ResultStatus.OPTIMAL, any ? cost.value() : Double.NaN, ms);
     }
 }

@@ -19,6 +19,7 @@ final class Answers {
             new Measuring(),
             new Converting(),
             new Comparing(),
+            new UnderOthers(),
             new Merging(),
             new Writing());
 

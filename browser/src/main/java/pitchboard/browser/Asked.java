@@ -119,14 +119,31 @@ final class Asked {
         if (words(said.get()).equals(Optional.of("all"))) {
             return new Selection(true, List.of());
         }
-        List<String> ids = new ArrayList<>();
-        if (said.get() instanceof Written.Sequence sequence) {
-            sequence.items().forEach(item -> words(item).ifPresent(ids::add));
-            if (ids.size() == sequence.items().size()) {
-                return new Selection(false, ids);
-            }
+        Optional<List<String>> names = items(said.get());
+        if (names.isPresent()) {
+            return new Selection(false, names.get());
         }
         refuse(said.get(), key, "\"all\", or a list of the names of " + key);
         return Selection.NONE;
+    }
+
+    /** One text after the other; empty when it is no list, or not of texts. */
+    private static Optional<List<String>> items(Written said) {
+        List<String> texts = new ArrayList<>();
+        if (said instanceof Written.Sequence sequence) {
+            sequence.items().forEach(item -> words(item).ifPresent(texts::add));
+            return Optional.of(texts)
+                    .filter(all -> all.size() == sequence.items().size());
+        }
+        return Optional.empty();
+    }
+
+    /** A list of texts that must be there. */
+    List<String> list(String key, String expected) {
+        Optional<List<String>> texts = findShape(key).flatMap(Asked::items);
+        if (texts.isEmpty()) {
+            refuse(key, expected);
+        }
+        return texts.orElse(List.of());
     }
 }

@@ -22,6 +22,7 @@ final class AnswersTest {
             {"do": "solve", "job": {}, "sheets": 1} | sheets | 1 | 38 | found `1`, expected "all", or a list of the names of sheets
             {"do": "solve", "job": {}, "sheets": [[]]} | sheets | 1 | 38 | found `a list`, expected "all", or a list of the names of sheets
             {"do": "compare", "before": {}, "after": "x"} | after | 1 | 43 | found `x`, expected a job
+            {"do": "under", "job": {}, "books": "IBC 2021"} | books | 1 | 38 | found `IBC 2021`, expected a list of the names of rulebooks
             {"do": "write", "job": []}         | job   | 1 | 24 | found `a list`, expected a job
             {"do": "length", "text": "1", "units": "ells"} | units | 1 | 41 | found `ells`, expected inches or millimetres
             {"do": "length", "units": "inches"} | text | 1 |  1 | expected a length as a job file has it

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import pitchboard.RandomJobs;
@@ -77,6 +78,7 @@ final class Requests {
             Written.Group job = jobs.get(i);
             Written.Group next = jobs.get((i + 1) % jobs.size());
             requests.add(request("write", entry("job", job)));
+            requests.add(request("under", entry("job", job), books(i)));
             requests.add(request("compare", entry("before", job), entry("after", next)));
             requests.add(request("merge", entry("base", job), entry("mine", without(job)), entry("theirs", next)));
             for (String units : List.of("inches", "millimetres")) {
@@ -85,6 +87,14 @@ final class Requests {
             }
         }
         return requests;
+    }
+
+    /** Two books that are not the same for every job. */
+    private static Written.Entry books(int job) {
+        List<Written> names = IntStream.of(job, job + 5)
+                .mapToObj(each -> (Written) new Written.Text(BOOKS.get(each % BOOKS.size())))
+                .toList();
+        return entry("books", new Written.Sequence(Spot.NOWHERE, names));
     }
 
     /** Without its last line. */

@@ -4,9 +4,12 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import pitchboard.afterwards.Took;
 import pitchboard.app.Jobs;
 import pitchboard.app.OpenedJob;
+import pitchboard.app.OpenedOptions;
 import pitchboard.app.OpenedRates;
+import pitchboard.app.OpenedTook;
 import pitchboard.app.OpenedYard;
 import pitchboard.app.Trouble;
 import pitchboard.job.Job;
@@ -44,6 +47,26 @@ record Desk(PrintWriter results, PrintWriter messages) {
             return Optional.of(understood);
         }
         tell(((OpenedRates.NotUnderstood) opened).troubles());
+        return Optional.empty();
+    }
+
+    /** Opens a file of what a job took; when it cannot be understood, its problems are told. */
+    Optional<Took> openTook(Path file) throws FileTrouble {
+        OpenedTook opened = OpenedTook.open(file);
+        if (opened instanceof OpenedTook.Understood understood) {
+            return Optional.of(understood.took());
+        }
+        tell(((OpenedTook.NotUnderstood) opened).troubles());
+        return Optional.empty();
+    }
+
+    /** Opens a file of options with its jobs; when it cannot be understood, its problems are told. */
+    Optional<OpenedOptions.Understood> openOptions(Path file) throws FileTrouble {
+        OpenedOptions opened = OpenedOptions.open(file);
+        if (opened instanceof OpenedOptions.Understood understood) {
+            return Optional.of(understood);
+        }
+        tell(((OpenedOptions.NotUnderstood) opened).troubles());
         return Optional.empty();
     }
 

@@ -23,6 +23,8 @@ import picocli.CommandLine.Spec;
             PapersCommand.class,
             BuyCommand.class,
             QuoteCommand.class,
+            OptionsCommand.class,
+            AfterwardsCommand.class,
             OpenCommand.class,
             RulebooksCommand.class
         },

@@ -28,8 +28,8 @@ import pitchboard.store.FileTrouble;
             "  pitchboard quote examples/boathouse-loft.yaml --yard examples/yard/harbour-street-timber.yaml \\",
             "      --rates examples/yard/two-of-us.yaml --on 2027-05-14 --to papers",
             "",
-            "Rates are explained in docs/rates-file.md. The exit code is 1 while a price is missing; then there is a cost",
-            "sheet and no quote."
+            "Rates are explained in docs/rates-file.md. The exit code is 1 while a price is missing, and then there is a",
+            "cost sheet and no quote; and when the stair fails a rule, does not carry or has no price for all of it."
         })
 final class QuoteCommand implements Callable<Integer> {
     @Spec
@@ -53,6 +53,9 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Option(names = "--to", paramLabel = "DIR", description = "a folder for cost sheet, quote and a list as CSV")
     private Optional<Path> folder = Optional.empty();
+
+    @Option(names = "--json", description = "print JSON for other programs: every figure, for the crew alone")
+    private boolean json;
 
     @Override
     public Integer call() throws FileTrouble {
@@ -85,10 +88,12 @@ final class QuoteCommand implements Callable<Integer> {
                 desk.print(written + "\n");
             }
         } else {
-            desk.print(Quotes.text(quotation));
+            desk.print(json ? Quotes.json(quotation) : Quotes.text(quotation));
         }
         quotation.costing().missing().forEach(words -> desk.say("no price, so no quote: " + words));
         quotation.costing().stale().forEach(desk::say);
-        return quotation.costing().isComplete() ? ExitCode.DONE : ExitCode.FAILING;
+        quotation.cautions().forEach(words -> desk.say("look first: " + words));
+        boolean sound = quotation.costing().isComplete() && quotation.cautions().isEmpty();
+        return sound ? ExitCode.DONE : ExitCode.FAILING;
     }
 }

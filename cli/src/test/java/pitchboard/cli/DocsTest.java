@@ -31,7 +31,7 @@ final class DocsTest {
     @TempDir
     Path folder;
 
-    private static String shown(String command, Run run) {
+    static String shown(String command, Run run) {
         return "```\n$ ./pitchboard " + command + "\n" + run.out().stripTrailing() + "\n```\n";
     }
 
@@ -102,7 +102,7 @@ final class DocsTest {
         page.holds("quote", shown(String.join(" ", command), Run.of(run)));
     }
 
-    private static String table(List<KeyLine> lines) {
+    static String table(List<KeyLine> lines) {
         String rows = lines.stream().map(DocsTest::row).collect(Collectors.joining());
         return "| Key | What it says | What may be written | Left out |\n|---|---|---|---|\n" + rows;
     }

@@ -47,36 +47,81 @@ final class QuoteTest {
     }
 
     /**
-     * By hand: lumber 408.04, sundries 28.40 + 11.80 + 12.80 = 53.00, labour 115 + 92 + 138 + 299 + 193.20 + 644 + 276 =
-     * 1757.20, delivery 65.00: 2283.24. Overhead 12 % 273.99, profit 10 % of 2557.23 255.72. Tax 6.5 % of 408.04 x 1.232 =
-     * 502.71 is 32.68, of 53.00 x 1.232 = 65.30 is 4.24. 2849.87, rounded up to 2850.00.
+     * By hand: lumber 408.04, sundries 28.40 + 11.80 + 12.80 = 53.00, labour 115 + 92 + 138 + 299 + 193.20 + 14 ft of
+     * handrail at 0.15 h 193.20 + 276 = 1306.40, delivery 65.00: 1832.44. Overhead 12 % 219.89, profit 10 % of 2052.33
+     * 205.23. Tax 6.5 % of 408.04 x 1.232 = 502.71 is 32.68, of 53.00 x 1.232 = 65.30 is 4.24. 2294.48, rounded up to
+     * 2295.00. The deposit of 30 % is 688.50, the stage of 40 % 918.00.
      */
     @Test
     void the_loft_is_quoted_as_by_hand() {
         Run run = quote(RATES, "2027-05-14");
-        assertThat(run.code()).isEqualTo(ExitCode.DONE);
         assertThat(run.out().replaceAll(" +", " "))
                 .contains(
-                        "cost 2283.24",
-                        "overhead 273.99",
-                        "profit 255.72",
+                        "cost 1832.44",
+                        "overhead 219.89",
+                        "profit 205.23",
                         "tax on lumber 32.68",
                         "tax on sundries 4.24",
-                        "rounding 0.13",
-                        "price 2850.00",
-                        "due 855.00 with the order",
-                        "due 1140.00 when the stringers hang");
+                        "rounding 0.52",
+                        "price 2295.00",
+                        "due 688.50 with the order",
+                        "due 918.00 when the stringers hang");
     }
 
     @Test
     void the_customer_sees_the_price_and_none_of_the_crews_figures() throws IOException {
-        Run run = quote(RATES, "2027-05-14", "--to", folder.toString());
-        assertThat(run.code()).isEqualTo(ExitCode.DONE);
+        quote(RATES, "2027-05-14", "--to", folder.toString());
         assertThat(text(folder.resolve("boathouse-loft-quote.pdf")))
-                .contains("2850.00", "855.00", "holds until 2027-06-13", "for the customer", "Painting and staining")
-                .doesNotContainIgnoringCase("overhead", "profit", "2283.24", "46.00", "per hour");
-        assertThat(text(folder.resolve("boathouse-loft-cost.pdf"))).contains("2283.24", "273.99", "255.72", "2850.00");
-        assertThat(Files.readString(folder.resolve("boathouse-loft-cost.csv"))).contains("price,total,,2850.00");
+                .contains("2295.00", "688.50", "valid until 13 June 2027", "for the customer", "Painting and staining")
+                .doesNotContainIgnoringCase("overhead", "profit", "1832.44", "46.00", "per hour");
+        assertThat(text(folder.resolve("boathouse-loft-cost.pdf"))).contains("1832.44", "219.89", "205.23", "2295.00");
+        assertThat(Files.readString(folder.resolve("boathouse-loft-cost.csv"))).contains("price,total,,2295.00");
+    }
+
+    /** The loft's stringers are cut too deep to carry it, and its guard is wanted but not said what it is built of. */
+    @Test
+    void a_stair_that_does_not_carry_is_not_offered_silently() throws IOException {
+        Run run = quote(RATES, "2027-05-14", "--to", folder.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.FAILING);
+        assertThat(run.err())
+                .contains(
+                        "look first: Stair to the sail loft does not carry: the stringers sag",
+                        "The guard: what it is");
+        assertThat(text(folder.resolve("boathouse-loft-cost.pdf"))).contains("LOOK FIRST", "does not carry");
+        assertThat(text(folder.resolve("boathouse-loft-quote.pdf")).replaceAll("\\s+", " "))
+                .contains("does not meet every rule or check of strength")
+                .contains("The guard: what it is built of is not settled.");
+    }
+
+    @Test
+    void a_sound_stair_is_offered_without_a_word_of_doubt() throws IOException {
+        String guard = "guard: { wanted: yes, height: 36\", gap: 4\", triangle: 5 3/4\" }";
+        String built = """
+                guard:
+                    wanted: yes
+                    height: 36"
+                    posts: { width: 3 1/2", thickness: 3 1/2", greatest spacing: 4' 0", fixing: lapped, behind nosing: 5" }
+                    top rail: { width: 3 1/2", thickness: 1 1/2" }
+                    bottom rail: { width: 3 1/2", thickness: 1 1/2", above nosings: none }
+                    infill: { kind: balusters, width: 1 1/2", thickness: 1 1/2", ball: 4" }
+                """;
+        String job = Files.readString(Run.example("dock-steps-that-carry"));
+        assertThat(job).contains(guard);
+        Path sound = Files.writeString(folder.resolve("steps.yaml"), job.replace(guard, built));
+        Run run = Run.of(
+                "quote",
+                sound.toString(),
+                "--yard",
+                LIST.toString(),
+                "--rates",
+                RATES.toString(),
+                "--on",
+                "2027-05-14",
+                "--to",
+                folder.toString());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isEqualTo(ExitCode.DONE);
+        assertThat(text(folder.resolve("steps-quote.pdf"))).doesNotContain("does not meet");
     }
 
     @Test
@@ -126,5 +171,15 @@ final class QuoteTest {
                         "stages that with the deposit are at most 100 %",
                         "packs > 6",
                         "overhead: found `12`");
+    }
+
+    @Test
+    void json_says_the_same_as_the_text() {
+        String json = quote(RATES, "2027-05-14", "--json").out();
+        assertThat(json)
+                .contains("\"quotedOn\":\"2027-05-14\"", "\"validUntil\":\"2027-06-13\"", "\"complete\":true")
+                .contains("\"direct\":\"1832.44\"", "\"overhead\":\"219.89\"", "\"total\":\"2295.00\"")
+                .contains("does not carry", "\"task\":\"tread\"", "\"due\":\"with the order\"")
+                .contains("\"taxed\":\"502.71\"");
     }
 }

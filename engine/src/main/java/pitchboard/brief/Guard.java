@@ -10,10 +10,12 @@ import pitchboard.measure.Length;
  * @param opening widest gap in the infill; empty when undecided
  * @param triangle widest ball that passes the triangle of tread, riser and bottom rail; empty when undecided
  * @param build what it is built of; empty when undecided, and then opening and triangle are taken as stated
+ * @param edge the guard along the edge of the upper floor; empty when none is wanted there
  */
 public record Guard(
         boolean wanted,
         Optional<Length> height,
         Optional<Length> opening,
         Optional<Length> triangle,
-        Optional<GuardBuild> build) {}
+        Optional<GuardBuild> build,
+        Optional<EdgeGuard> edge) {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import pitchboard.carry.elements.SecondOpinion;
 import pitchboard.carry.joints.Caution;
 import pitchboard.carry.joints.Foothold;
 import pitchboard.carry.joints.GuardPostChecks;
@@ -70,7 +71,11 @@ public final class Carrier {
         boolean fails = new StringerChecks(basis, it, wood).worst().match(ratio -> ratio > 1, because -> false);
         List<WayOut> waysOut = fails ? new WaysOut(stair, basis, it).all(others) : List.of();
         StringerFindings stringers = new StringerFindings(stair, basis, it, wood, remedy(waysOut));
-        return carried(stringers.findings(), waysOut, stringers.figures());
+        List<MemberFinding> findings = new ArrayList<>(stringers.findings());
+        if (it.supported().isEmpty()) {
+            findings.add(SecondFindings.atOnce(new SecondOpinion(stair, basis, it, wood).instant()));
+        }
+        return carried(findings, waysOut, stringers.figures());
     }
 
     private static Phrase remedy(List<WayOut> waysOut) {

@@ -1,7 +1,6 @@
 package pitchboard.carry;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.Posts;
@@ -11,6 +10,7 @@ import pitchboard.measure.Length;
 import pitchboard.railing.Contact;
 import pitchboard.railing.GuardLayout;
 import pitchboard.railing.Post;
+import pitchboard.site.Side;
 import pitchboard.stair.Stair;
 import pitchboard.strength.Answer;
 import pitchboard.strength.Force;
@@ -56,8 +56,8 @@ record GuardCase(Stair stair, GuardLayout layout, RailLoads loads) {
     /** Whether the top of the guard is what a hand holds, so that it is also pushed along the flight. */
     boolean isHandrail() {
         Handrail.Sides sides = stair.brief().handrail().sides();
-        List<String> open = GuardLayout.sides(stair);
-        return (open.contains("left") && sides.isLeft()) || (open.contains("right") && sides.isRight());
+        return (sides.isLeft() && stair.site().leftSide() == Side.OPEN)
+                || (sides.isRight() && stair.site().rightSide() == Side.OPEN);
     }
 
     int count() {

@@ -30,6 +30,11 @@ final class Counting {
         return count("R") + count("RB") + count("RT");
     }
 
+    /** Of the guard on the flight and of that along the upper floor's edge. */
+    private int posts() {
+        return count("GP") + count("LP");
+    }
+
     private int stringers() {
         return stair.brief().stringers().count();
     }
@@ -47,7 +52,7 @@ final class Counting {
                 Sundry.RISER_SCREWS,
                 2L * risers() * stringers(),
                 risers() + " riser boards x " + stringers() + " stringers x 2 (2 a crossing, from memory)");
-        add(all, Sundry.POST_BOLTS, 2L * count("GP"), count("GP") + " posts x 2 (2 a post, from memory)");
+        add(all, Sundry.POST_BOLTS, 2L * posts(), posts() + " posts x 2 (2 a post, from memory)");
         if (stair.brief().headFixing() instanceof HeadFixing.MetalHanger) {
             add(all, Sundry.HANGERS, stringers(), "one for each stringer");
         }
@@ -79,8 +84,9 @@ final class Counting {
         add(all, Task.HANGING, Ratio.of(stringers()));
         add(all, Task.TREAD, Ratio.of(stair.treads()));
         add(all, Task.RISER, Ratio.of(risers()));
-        add(all, Task.POST, Ratio.of(count("GP")));
-        add(all, Task.RAIL_FOOT, railFeet());
+        add(all, Task.POST, Ratio.of(posts()));
+        add(all, Task.RAIL_FOOT, feet("GT").plus(feet("LT")));
+        add(all, Task.HANDRAIL_FOOT, feet("HR"));
         return all;
     }
 
@@ -90,12 +96,11 @@ final class Counting {
         }
     }
 
-    /** Of top rails and handrails, rounded up to whole feet for each kind of piece. */
-    private Ratio railFeet() {
+    /** Of all pieces whose mark begins so, rounded up to whole feet for each kind of piece. */
+    private Ratio feet(String mark) {
         long feet = 0;
         for (Part part : parts) {
-            String mark = part.id().mark().replaceAll("[0-9]", "");
-            if (mark.equals("GT") || mark.equals("HR")) {
+            if (part.id().mark().replaceAll("[0-9]", "").equals(mark)) {
                 Length all = part.length().times(part.count());
                 feet -= all.negated().wholeTimes(Length.feet(1));
             }

@@ -22,6 +22,7 @@ public final class Estimator {
     private final List<CostLine> lines = new ArrayList<>();
     private final List<String> missing = new ArrayList<>();
     private final List<Takeoff> takeoffs = new ArrayList<>();
+    private final List<Work> work = new ArrayList<>();
 
     private Estimator(Rates rates) {
         this.rates = rates;
@@ -60,6 +61,7 @@ public final class Estimator {
                 rates,
                 quotedOn,
                 estimator.takeoffs,
+                estimator.work,
                 estimator.lines,
                 price,
                 estimator.missing,
@@ -123,8 +125,8 @@ public final class Estimator {
     private void labour(List<Built> stairs) {
         Map<Task, Ratio> times = new EnumMap<>(Task.class);
         for (Built built : stairs) {
-            for (Work work : new Counting(built.stair(), built.parts()).work()) {
-                times.merge(work.task(), work.times(), Ratio::plus);
+            for (Work each : new Counting(built.stair(), built.parts()).work()) {
+                times.merge(each.task(), each.times(), Ratio::plus);
             }
         }
         rates.pad().ifPresent(pad -> times.put(Task.PAD, Ratio.ONE));
@@ -133,6 +135,7 @@ public final class Estimator {
     }
 
     private void hours(Task task, Ratio times) {
+        work.add(new Work(task, times));
         Ratio hours = times.times(rates.hoursOf(task));
         String working = Decimals.trimmed(times, 2) + " x " + Decimals.trimmed(rates.hoursOf(task), 3) + " h"
                 + (rates.isFromMemory(task) ? " (from memory)" : "") + " x " + rates.people() + " people at "

@@ -29,4 +29,13 @@ public record Price(
         taxes = List.copyOf(taxes);
         payments = List.copyOf(payments);
     }
+
+    /** All taxes together. */
+    public Money taxTotal() {
+        Money sum = Money.none(total.currency());
+        for (Tax tax : taxes) {
+            sum = sum.plus(tax.amount());
+        }
+        return sum;
+    }
 }

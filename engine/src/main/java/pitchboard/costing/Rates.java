@@ -25,6 +25,7 @@ import pitchboard.money.Money;
  * @param stages after the deposit; what they leave is due when the work is done
  * @param validDays how long the offer holds
  * @param staleDays prices older than this are flagged
+ * @param wording what is printed on the quote
  */
 public record Rates(
         String name,
@@ -45,22 +46,43 @@ public record Rates(
         List<Stage> stages,
         int validDays,
         int staleDays,
-        List<String> terms,
-        List<String> exclusions) {
+        Wording wording) {
+    /**
+     * What is printed on the quote, in the crew's own words.
+     *
+     * @param from who makes the offer: name, address, telephone
+     * @param terms what holds for the work
+     * @param exclusions what is not in the price
+     */
+    public record Wording(List<String> from, List<String> terms, List<String> exclusions) {
+        public Wording {
+            from = List.copyOf(from);
+            terms = List.copyOf(terms);
+            exclusions = List.copyOf(exclusions);
+        }
+    }
+
     public Rates {
         hours = Collections.unmodifiableMap(copy(Task.class, hours));
         taxes = Collections.unmodifiableMap(copy(LineKind.class, taxes));
         packs = List.copyOf(packs);
         extras = List.copyOf(extras);
         stages = List.copyOf(stages);
-        terms = List.copyOf(terms);
-        exclusions = List.copyOf(exclusions);
     }
 
     private static <K extends Enum<K>> EnumMap<K, Ratio> copy(Class<K> kind, Map<K, Ratio> map) {
         EnumMap<K, Ratio> copy = new EnumMap<>(kind);
         copy.putAll(map);
         return copy;
+    }
+
+    /** The same rates with other planning figures; those of other tasks stay. */
+    public Rates withHours(Map<Task, Ratio> better) {
+        EnumMap<Task, Ratio> all = copy(Task.class, hours);
+        all.putAll(better);
+        return new Rates(
+                name, date, currency, people, hour, all, waste, packs, pad, extras, overhead, profit, taxes, roundTo,
+                deposit, stages, validDays, staleDays, wording);
     }
 
     /** The crew's own figure, or the one from memory. */

@@ -13,7 +13,8 @@ public enum Task {
     TREAD("tread", "fix each tread", Ratio.of(1, 5)),
     RISER("riser board", "fix each riser board", Ratio.of(3, 20)),
     POST("post", "set each post of the guard", Ratio.of(7, 8)),
-    RAIL_FOOT("foot of rail", "each foot of guard, infill and rail", Ratio.of(1, 2)),
+    RAIL_FOOT("foot of rail", "each foot of guard, with its rails and what closes it", Ratio.of(1, 2)),
+    HANDRAIL_FOOT("foot of handrail", "each foot of handrail, with brackets and returns", Ratio.of(3, 20)),
     PAD("pad", "dig and pour a pad", Ratio.of(4)),
     SETTING_UP("setting up", "drive, unload, set up and clear away, for the job", Ratio.of(2));
 

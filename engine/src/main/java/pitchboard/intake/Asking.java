@@ -34,6 +34,7 @@ public final class Asking {
             case CLEAR_OF_BOTTOM_DOOR -> BELOW + "clear of door";
             case LIGHT -> "measured > light";
             case FALL_BESIDE -> "measured > ground beside is lower by";
+            case EDGE_ABOVE -> "measured > edge above";
             case NOSING -> "wanted > nosing";
             case RAIL_HEIGHT -> RAIL + "height";
             case RAIL_GRIP -> RAIL + "grip";

@@ -1,13 +1,12 @@
 package pitchboard.job;
 
-import java.util.ArrayList;
 import java.util.List;
+import pitchboard.afterwards.Afterwards;
+import pitchboard.afterwards.Took;
 import pitchboard.brief.Brief;
 import pitchboard.costing.Costing;
 import pitchboard.costing.Estimator;
 import pitchboard.costing.Rates;
-import pitchboard.measure.Tape;
-import pitchboard.measure.TapeWriter;
 import pitchboard.money.Day;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.quote.Offer;
@@ -27,10 +26,7 @@ public record Quotation(Purchase purchase, Costing costing, Fingerprint fingerpr
      * @throws IllegalArgumentException when price list and rates are in different currencies
      */
     public static Quotation of(Purchase purchase, Rates rates, String ratesText, Day on) {
-        List<Estimator.Built> stairs = purchase.jobs().stream()
-                .map(job -> new Estimator.Built(job.stair(), job.parts()))
-                .toList();
-        Costing costing = Estimator.cost(stairs, purchase.list(), rates, on);
+        Costing costing = Estimator.cost(built(purchase), purchase.list(), rates, on);
         Fingerprint fingerprint = Fingerprint.of(purchase.fingerprint().text() + "\n" + ratesText + "\n" + on);
         return new Quotation(purchase, costing, fingerprint);
     }
@@ -45,30 +41,43 @@ public record Quotation(Purchase purchase, Costing costing, Fingerprint fingerpr
         return QuotePapers.quote(offer());
     }
 
-    private Offer offer() {
+    /**
+     * What the job took against this.
+     *
+     * @throws IllegalArgumentException when both are in different currencies
+     */
+    public Afterwards afterwards(Took took) {
+        return Afterwards.of(costing, fingerprint.text(), took);
+    }
+
+    /** The same on paper, for the crew. */
+    public List<Sheet> afterwardsSheets(Afterwards after) {
+        return QuotePapers.afterwards(offer(), after);
+    }
+
+    private static List<Estimator.Built> built(Purchase purchase) {
+        return purchase.jobs().stream()
+                .map(job -> new Estimator.Built(job.stair(), job.parts()))
+                .toList();
+    }
+
+    /** What its papers are drawn from. */
+    Offer offer() {
         Brief brief = purchase.jobs().get(0).job().brief();
         return new Offer(
                 brief.title(),
                 brief.paper(),
                 purchase.jobs().get(0).job().rulebook().edition().shortName(),
                 fingerprint.text(),
-                scope(),
-                costing);
+                built(purchase),
+                costing,
+                cautions());
     }
 
-    /** What is built, a line for each stair. */
-    public List<String> scope() {
-        List<String> lines = new ArrayList<>();
-        for (Outcome.Designed job : purchase.jobs()) {
-            Brief brief = job.job().brief();
-            Tape tape = brief.tape();
-            lines.add(brief.title().job() + ": a timber stair of "
-                    + job.stair().flight().risers() + " risers, each "
-                    + TapeWriter.write(job.stair().rise(), tape, Tape.Style.PRINTED) + ", with "
-                    + job.stair().treads() + " treads " + TapeWriter.write(brief.width(), tape, Tape.Style.PRINTED)
-                    + " wide on " + brief.stringers().count() + " stringers, from "
-                    + brief.stringers().stock().name() + ".");
-        }
-        return lines;
+    /** What the crew must know before it hands the quote out; empty when there is nothing. */
+    public List<String> cautions() {
+        return purchase.jobs().stream()
+                .flatMap(job -> Cautions.of(job).stream())
+                .toList();
     }
 }

@@ -1,10 +1,24 @@
 package pitchboard.money;
 
+import java.util.List;
 import java.util.Optional;
 
 /** A day of the calendar, as in {@code 2027-05-14}. */
 public record Day(int year, int month, int day) implements Comparable<Day> {
     private static final int[] BEFORE = {0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334};
+    private static final List<String> MONTHS = List.of(
+            "January",
+            "February",
+            "March",
+            "April",
+            "May",
+            "June",
+            "July",
+            "August",
+            "September",
+            "October",
+            "November",
+            "December");
 
     public Day {
         if (!exists(year, month, day)) {
@@ -67,6 +81,11 @@ public record Day(int year, int month, int day) implements Comparable<Day> {
         int leaps = years / 4 - years / 100 + years / 400;
         int within = BEFORE[month - 1] + day + (month > 2 && isLeap(year) ? 1 : 0);
         return years * 365 + leaps + within;
+    }
+
+    /** As a letter has it: {@code 14 May 2027}. */
+    public String words() {
+        return day + " " + MONTHS.get(month - 1) + " " + year;
     }
 
     @Override

@@ -16,6 +16,10 @@ public record PartId(String mark) {
     public static final PartId TOP_RAIL = new PartId("GT");
     public static final PartId BOTTOM_RAIL = new PartId("GB");
     public static final PartId INFILL = new PartId("GI");
+    public static final PartId EDGE_POST = new PartId("LP");
+    public static final PartId EDGE_TOP_RAIL = new PartId("LT");
+    public static final PartId EDGE_BOTTOM_RAIL = new PartId("LB");
+    public static final PartId EDGE_INFILL = new PartId("LI");
     public static final PartId HANDRAIL = new PartId("HR");
 
     /** One of several lengths of the same kind, counted from 1: {@code GP2}. */

@@ -37,6 +37,7 @@ public final class PartMaker {
         maker.foot();
         maker.support();
         GuardLayout.find(stair).ifPresent(guard -> maker.parts.addAll(new RailParts(guard).parts()));
+        maker.parts.addAll(EdgeParts.partsOf(stair));
         HandrailParts.find(stair).ifPresent(maker.parts::add);
         return List.copyOf(maker.parts);
     }

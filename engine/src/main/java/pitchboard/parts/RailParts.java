@@ -1,9 +1,7 @@
 package pitchboard.parts;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import pitchboard.brief.Infill;
 import pitchboard.brief.Section;
 import pitchboard.measure.Length;
@@ -101,16 +99,7 @@ record RailParts(GuardLayout guard) {
         return new Part(PartId.INFILL, name, purpose, 0, section.thickness(), section.width(), Length.ZERO);
     }
 
-    /** One part for each length, on every side; numbered when there are several. */
     private List<Part> alike(Part kind, List<Length> lengths) {
-        Map<Length, Integer> counts = new LinkedHashMap<>();
-        lengths.forEach(length -> counts.merge(length, guard.sides(), Integer::sum));
-        List<Part> parts = new ArrayList<>();
-        for (Map.Entry<Length, Integer> each : counts.entrySet()) {
-            PartId id = counts.size() == 1 ? kind.id() : kind.id().numbered(parts.size() + 1);
-            parts.add(new Part(
-                    id, kind.name(), kind.purpose(), each.getValue(), kind.thickness(), kind.width(), each.getKey()));
-        }
-        return parts;
+        return Alike.parts(kind, lengths, guard.sides());
     }
 }

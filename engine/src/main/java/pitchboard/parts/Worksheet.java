@@ -31,6 +31,10 @@ public final class Worksheet {
         if (!rails.isEmpty()) {
             sections.add(new Section("Guard and handrail", rails));
         }
+        List<Figure> edges = new EdgeFigures(stair).figures();
+        if (!edges.isEmpty()) {
+            sections.add(new Section("Guard along the edge above", edges));
+        }
         return List.copyOf(sections);
     }
 }

@@ -10,6 +10,7 @@ import pitchboard.brief.Infill;
 import pitchboard.brief.Posts;
 import pitchboard.measure.Length;
 import pitchboard.measure.Pitch;
+import pitchboard.site.Hand;
 import pitchboard.site.Side;
 import pitchboard.stair.Stair;
 
@@ -22,7 +23,7 @@ public record GuardLayout(Stair stair, GuardBuild build, Length height) {
     /** Empty when no guard is wanted, it is not said what it is built of, or no side is open. */
     public static Optional<GuardLayout> find(Stair stair) {
         Guard guard = stair.brief().guard();
-        if (!guard.wanted() || sides(stair).isEmpty()) {
+        if (!guard.wanted() || hands(stair).isEmpty()) {
             return Optional.empty();
         }
         return guard.build()
@@ -30,20 +31,20 @@ public record GuardLayout(Stair stair, GuardBuild build, Length height) {
                 .filter(layout -> layout.clearHeight().isPositive());
     }
 
-    /** The open sides of a flight, {@code left} and {@code right} of someone climbing. */
-    public static List<String> sides(Stair stair) {
-        List<String> open = new ArrayList<>();
+    /** The open sides of a flight. */
+    public static List<Hand> hands(Stair stair) {
+        List<Hand> open = new ArrayList<>();
         if (stair.site().leftSide() == Side.OPEN) {
-            open.add("left");
+            open.add(Hand.LEFT);
         }
         if (stair.site().rightSide() == Side.OPEN) {
-            open.add("right");
+            open.add(Hand.RIGHT);
         }
         return open;
     }
 
     public int sides() {
-        return sides(stair).size();
+        return hands(stair).size();
     }
 
     private Pitch pitch() {

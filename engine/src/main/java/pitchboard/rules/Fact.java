@@ -23,6 +23,7 @@ public enum Fact {
     LIGHT,
     LIGHT_ENOUGH,
     FALL_BESIDE,
+    EDGE_ABOVE,
     FLOOR_EDGE,
     HARD_FINISH,
     SPACE_BELOW,

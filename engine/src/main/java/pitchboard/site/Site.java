@@ -19,6 +19,7 @@ import pitchboard.measure.Length;
  * @param lit whether there is or will be a light at the stair, and a switch for it; empty when nobody said
  * @param fallBeside how much lower than under the flight the lowest floor or ground within 36 in (one metre) beside it
  *     lies; zero when it goes on level, empty when nobody looked
+ * @param edgeAbove how much of the upper floor's edge beside the flight is open; empty when nobody measured
  * @param sights what somebody went and looked at
  */
 public record Site(
@@ -37,6 +38,7 @@ public record Site(
         Landing bottom,
         Optional<Boolean> lit,
         Optional<Length> fallBeside,
+        Optional<EdgeAbove> edgeAbove,
         Sights sights) {
     public Site {
         overheads = List.copyOf(overheads);

@@ -194,7 +194,7 @@ final class JointFindingsTest {
     @Test
     void a_post_that_finds_no_room_for_two_bolts_cannot_be_told() {
         Stair high = GuardedStairs.stair(
-                "",
+                "stock depth 9 1/4 in",
                 build -> Rebuilt.with(
                         build,
                         "posts",

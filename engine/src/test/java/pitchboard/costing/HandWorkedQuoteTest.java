@@ -4,26 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import pitchboard.OrdinaryJob;
-import pitchboard.buying.cutting.Proof;
-import pitchboard.buying.order.BuyingList;
-import pitchboard.buying.order.StockOrder;
-import pitchboard.buying.yard.Saw;
-import pitchboard.buying.yard.Stock;
-import pitchboard.buying.yard.Yard;
-import pitchboard.measure.Length;
 import pitchboard.measure.Ratio;
-import pitchboard.measure.Tape;
 import pitchboard.money.Currency;
 import pitchboard.money.Day;
 import pitchboard.money.Money;
-import pitchboard.parts.PartMaker;
-import pitchboard.stair.Stair;
 
 /**
  * A quote worked by hand. The ordinary job, 14 risers: 13 treads of one 11 1/4 in board, three stringers, no riser boards,
@@ -51,74 +39,12 @@ import pitchboard.stair.Stair;
  * </pre>
  */
 final class HandWorkedQuoteTest {
-    private static final Currency USD = new Currency("USD", 2);
-    private static final Day QUOTED = new Day(2027, 5, 14);
-
-    private static Money usd(String amount) {
-        return new Money(new BigDecimal(amount), USD);
-    }
-
-    private static Estimator.Built stair() {
-        Stair stair = OrdinaryJob.ofRise(Length.inches(105)).stair(14, Length.inches(10));
-        return new Estimator.Built(stair, PartMaker.partsOf(stair));
-    }
-
-    private static BuyingList lumber(Optional<Money> cost) {
-        Stock stock = new Stock(
-                "2x12",
-                Length.inches(1, 1, 2),
-                Length.inches(11, 1, 4),
-                new Stock.Wood("", "", ""),
-                List.of(),
-                Length.ZERO,
-                Optional.empty(),
-                List.of());
-        Saw saw = new Saw(Length.ZERO, Length.ZERO, Length.inches(12));
-        Yard yard =
-                new Yard("the yard", "", new Day(2027, 5, 3), USD, Tape.Units.INCHES, saw, List.of(stock), List.of());
-        Proof proof = new Proof(30000, true, true, true, 1);
-        return new BuyingList(yard, List.of(new StockOrder(stock, List.of(), List.of(), cost, cost, proof)), List.of());
-    }
-
-    private static List<Pack> packs() {
-        return new ArrayList<>(List.of(
-                new Pack(Sundry.TREAD_SCREWS, "box of 25", Ratio.of(25), usd("4.10")),
-                new Pack(Sundry.TREAD_SCREWS, "box of 100", Ratio.of(100), usd("12.80")),
-                new Pack(Sundry.ADHESIVE, "10 oz", Pack.beadOf(Ratio.of(10)), usd("5.20")),
-                new Pack(Sundry.ADHESIVE, "28 oz", Pack.beadOf(Ratio.of(28)), usd("9.90")),
-                new Pack(Sundry.CONCRETE, "80 lb", Pack.concreteOf(Ratio.of(80)), usd("6.95"))));
-    }
-
-    private static Rates rates(List<Pack> packs) {
-        return new Rates(
-                "our rates",
-                new Day(2027, 4, 1),
-                USD,
-                2,
-                usd("46.00"),
-                Map.of(Task.TREAD, Ratio.of(1, 4)),
-                Ratio.of(1, 10),
-                packs,
-                Optional.of(new Pad(Length.feet(4), Length.feet(4), Length.inches(4))),
-                List.of(new Extra("delivery", usd("60"))),
-                Ratio.of(12, 100),
-                Ratio.of(10, 100),
-                Map.of(LineKind.LUMBER, Ratio.of(7, 100), LineKind.SUNDRIES, Ratio.of(7, 100)),
-                usd("5"),
-                Ratio.of(30, 100),
-                List.of(new Stage("when the timber is on site", Ratio.of(40, 100))),
-                30,
-                60,
-                List.of(),
-                List.of());
-    }
-
     private static Costing costing(Optional<Money> lumber, List<Pack> packs, Day on) {
-        return Estimator.cost(List.of(stair()), lumber(lumber), rates(packs), on);
+        return Estimator.cost(List.of(HandWorked.stair()), HandWorked.lumber(lumber), HandWorked.rates(packs), on);
     }
 
     private static Costing worked() {
-        return costing(Optional.of(usd("300")), packs(), QUOTED);
+        return costing(Optional.of(HandWorked.usd("300")), HandWorked.packs(), HandWorked.QUOTED);
     }
 
     @Test
@@ -143,24 +69,24 @@ final class HandWorkedQuoteTest {
     @Test
     void the_price_is_as_worked() {
         Price price = worked().price().orElseThrow();
-        assertThat(price.direct()).isEqualTo(usd("1648.20"));
-        assertThat(price.overhead()).isEqualTo(usd("197.78"));
-        assertThat(price.profit()).isEqualTo(usd("184.60"));
+        assertThat(price.direct()).isEqualTo(HandWorked.usd("1648.20"));
+        assertThat(price.overhead()).isEqualTo(HandWorked.usd("197.78"));
+        assertThat(price.profit()).isEqualTo(HandWorked.usd("184.60"));
         assertThat(price.taxes())
                 .containsExactly(
-                        new Price.Tax(LineKind.LUMBER, usd("369.60"), usd("25.87")),
-                        new Price.Tax(LineKind.SUNDRIES, usd("113.59"), usd("7.95")));
-        assertThat(price.rounding()).isEqualTo(usd("0.60"));
-        assertThat(price.total()).isEqualTo(usd("2065.00"));
+                        new Price.Tax(LineKind.LUMBER, HandWorked.usd("369.60"), HandWorked.usd("25.87")),
+                        new Price.Tax(LineKind.SUNDRIES, HandWorked.usd("113.59"), HandWorked.usd("7.95")));
+        assertThat(price.rounding()).isEqualTo(HandWorked.usd("0.60"));
+        assertThat(price.total()).isEqualTo(HandWorked.usd("2065.00"));
     }
 
     @Test
     void payments_add_up_to_the_price() {
         assertThat(worked().price().orElseThrow().payments())
                 .containsExactly(
-                        new Payment("with the order", usd("619.50")),
-                        new Payment("when the timber is on site", usd("826.00")),
-                        new Payment("when the work is done", usd("619.50")));
+                        new Payment("with the order", HandWorked.usd("619.50")),
+                        new Payment("when the timber is on site", HandWorked.usd("826.00")),
+                        new Payment("when the work is done", HandWorked.usd("619.50")));
     }
 
     @Test
@@ -177,13 +103,14 @@ final class HandWorkedQuoteTest {
 
     @Test
     void what_has_no_price_makes_the_quote_incomplete_and_is_never_zero() {
-        List<Pack> packs = packs();
+        List<Pack> packs = HandWorked.packs();
         packs.removeIf(pack -> pack.kind() == Sundry.CONCRETE);
-        Costing costing = costing(Optional.of(usd("300")), packs, QUOTED);
+        Costing costing = costing(Optional.of(HandWorked.usd("300")), packs, HandWorked.QUOTED);
         assertThat(costing.isComplete()).isFalse();
         assertThat(costing.missing())
                 .containsExactly("concrete: 5.33 cubic feet + waste = 5.87; the rates have no price for it");
-        assertThat(costing(Optional.empty(), packs(), QUOTED).missing())
+        assertThat(costing(Optional.empty(), HandWorked.packs(), HandWorked.QUOTED)
+                        .missing())
                 .containsExactly("2x12: the price list has no price");
     }
 
@@ -191,13 +118,14 @@ final class HandWorkedQuoteTest {
     @Test
     void old_prices_are_flagged_by_their_age() {
         assertThat(worked().stale()).isEmpty();
-        Optional<Money> lumber = Optional.of(usd("300"));
-        assertThat(costing(lumber, packs(), new Day(2027, 5, 31)).stale()).isEmpty();
-        assertThat(costing(lumber, packs(), new Day(2027, 6, 1)).stale())
+        Optional<Money> lumber = Optional.of(HandWorked.usd("300"));
+        assertThat(costing(lumber, HandWorked.packs(), new Day(2027, 5, 31)).stale())
+                .isEmpty();
+        assertThat(costing(lumber, HandWorked.packs(), new Day(2027, 6, 1)).stale())
                 .containsExactly("prices of our rates are 61 days old on 2027-06-01; ask again");
-        assertThat(costing(lumber, packs(), new Day(2027, 7, 3)).stale())
+        assertThat(costing(lumber, HandWorked.packs(), new Day(2027, 7, 3)).stale())
                 .contains("prices of the yard are 61 days old on 2027-07-03; ask again");
-        assertThat(costing(lumber, packs(), new Day(2027, 5, 2)).stale())
+        assertThat(costing(lumber, HandWorked.packs(), new Day(2027, 5, 2)).stale())
                 .containsExactly("prices of the yard are of 2027-05-03, after the day of the quote");
     }
 
@@ -206,7 +134,7 @@ final class HandWorkedQuoteTest {
         Money euro = new Money(BigDecimal.ONE, new Currency("EUR", 2));
         Rates other = new Rates(
                 "r",
-                QUOTED,
+                HandWorked.QUOTED,
                 euro.currency(),
                 1,
                 euro,
@@ -223,9 +151,9 @@ final class HandWorkedQuoteTest {
                 List.of(),
                 30,
                 60,
-                List.of(),
-                List.of());
-        assertThatThrownBy(() -> Estimator.cost(List.of(stair()), lumber(Optional.empty()), other, QUOTED))
+                new Rates.Wording(List.of(), List.of(), List.of()));
+        assertThatThrownBy(() -> Estimator.cost(
+                        List.of(HandWorked.stair()), HandWorked.lumber(Optional.empty()), other, HandWorked.QUOTED))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("prices in USD, rates in EUR");
     }

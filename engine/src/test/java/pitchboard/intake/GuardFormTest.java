@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import pitchboard.brief.EdgeGuard;
 import pitchboard.brief.Guard;
 import pitchboard.brief.GuardBuild;
 import pitchboard.brief.Handrail;
@@ -59,7 +60,17 @@ final class GuardFormTest {
                         Optional.of(Length.inches(36)),
                         Optional.of(Length.inches(4)),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()));
+    }
+
+    @Test
+    void the_guard_along_the_edge_above_is_read() {
+        String edge = ", \"along the edge above\": { \"height\": 42, \"bottom rail above floor\": 3, \"ball\": 3.5 } }";
+        String whole = job(WHOLE.strip().substring(0, WHOLE.strip().length() - 1) + edge);
+        assertThat(JobJson.understood(whole).brief().guard().edge())
+                .contains(new EdgeGuard(
+                        Length.inches(42), Optional.of(Length.inches(3)), Optional.of(Length.inches(3, 1, 2))));
     }
 
     @ParameterizedTest
@@ -74,6 +85,7 @@ final class GuardFormTest {
             "fixing": "lapped" | "fixing": "lapped", "notch": 1  | wanted > guard > posts > notch: found `1`, expected no such line with posts that are not notched
             "kind": "balusters" | "kind": "panels"              | wanted > guard > infill > width: found `1.5`, expected no such line with panels ;; wanted > guard > infill > ball: found `4`, expected no such line with panels
             # What does not fit.
+            "infill": {"kind" | "along the edge above": { "height": 20, "bottom rail above floor": 18 }, "infill": {"kind" | a height that leaves room between bottom rail and top rail
             "fixing": "lapped" | "fixing": "set on", "behind nosing": 8 | posts that stand no farther behind the nosing than the tread is wide
             """)
     void it_is_refused(String old, String changed, String expected) {

@@ -51,6 +51,7 @@ final class JobRoundTripLawsTest {
                 site.bottom(),
                 site.lit(),
                 site.fallBeside(),
+                site.edgeAbove(),
                 site.sights());
     }
 }

@@ -71,6 +71,7 @@ final class JobTextTest {
                         Landing.UNMEASURED,
                         Optional.of(true),
                         Optional.of(ZERO),
+                        Optional.empty(),
                         Sights.NONE));
     }
 
@@ -105,6 +106,7 @@ final class JobTextTest {
                                 true,
                                 Optional.of(inches(36)),
                                 Optional.of(inches(4)),
+                                Optional.empty(),
                                 Optional.empty(),
                                 Optional.empty()),
                         new Wishes(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(inches(10))),

@@ -34,8 +34,13 @@ final class GuardLayoutTest {
                 new GuardBuild.BottomRail(
                         new Section(Length.inches(1, 1, 2), Length.inches(2, 1, 2)), Length.inches(1)),
                 new Infill.Balusters(new Section(Length.inches(1, 1, 2), Length.inches(1, 1, 2)), Length.inches(4)));
-        Guard guard =
-                new Guard(true, Optional.of(Length.inches(36)), Optional.empty(), Optional.empty(), Optional.of(build));
+        Guard guard = new Guard(
+                true,
+                Optional.of(Length.inches(36)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(build),
+                Optional.empty());
         Stair plain = StairFixtures.stair("boards open");
         return new Stair(plain.site(), Rebuilt.with(plain.brief(), "guard", guard), plain.flight());
     }

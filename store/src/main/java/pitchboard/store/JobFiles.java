@@ -6,6 +6,9 @@ import java.util.Optional;
 import pitchboard.intake.ChangesText;
 import pitchboard.intake.JobText;
 import pitchboard.intake.Notes;
+import pitchboard.intake.offers.Overlay;
+import pitchboard.intake.written.Transcript;
+import pitchboard.intake.written.Written;
 
 /** Job files and files of local changes on disk. */
 public final class JobFiles {
@@ -18,7 +21,23 @@ public final class JobFiles {
      * @throws FileTrouble when either file is missing or cannot be read
      */
     public static JobFile open(Path file, List<String> rulebooks) throws FileTrouble {
-        JobText text = JobText.of(WrittenFile.read(file), rulebooks);
+        return open(file, WrittenFile.read(file), rulebooks);
+    }
+
+    /**
+     * Opens a job file with other lines before its own.
+     *
+     * @param rulebooks the names a rulebook can have
+     * @throws FileTrouble when either file is missing or cannot be read
+     */
+    public static JobFile openChanged(Path file, Written.Group changes, List<String> rulebooks) throws FileTrouble {
+        Transcript changed = WrittenFile.read(file)
+                .match(good -> new Transcript.Legible(Overlay.over(good.written(), changes)), bad -> bad);
+        return open(file, changed, rulebooks);
+    }
+
+    private static JobFile open(Path file, Transcript transcript, List<String> rulebooks) throws FileTrouble {
+        JobText text = JobText.of(transcript, rulebooks);
         if (text instanceof JobText.Understood understood) {
             return withChanges(file, understood.notes());
         }

@@ -22,6 +22,15 @@ final class WrittenFile {
 
     private WrittenFile() {}
 
+    /** Its text, of a file that could be read for its shape before. */
+    static String text(Path file) throws FileTrouble {
+        try {
+            return decoded(bytes(file));
+        } catch (CharacterCodingException bad) {
+            throw FileTrouble.of(file, bad);
+        }
+    }
+
     static Transcript read(Path file) throws FileTrouble {
         byte[] bytes = bytes(file);
         if (bytes.length > MOST_BYTES) {

@@ -7,6 +7,10 @@ public final class ComparisonJson {
     private ComparisonJson() {}
 
     public static String write(Comparison comparison) {
+        return of(comparison).text();
+    }
+
+    public static Json of(Comparison comparison) {
         QuantityJson quantities = new QuantityJson(comparison.job().brief().tape());
         return Json.object()
                 .says("job", comparison.job().brief().title().job())
@@ -24,7 +28,6 @@ public final class ComparisonJson {
                                 column -> Json.object()
                                         .says("rulebook", column.book().name())
                                         .with("findings", new FindingsJson(quantities).of(column.findings()))))
-                .with("together", new ChoicesJson(quantities).of(comparison.together()))
-                .text();
+                .with("together", new ChoicesJson(quantities).of(comparison.together()));
     }
 }

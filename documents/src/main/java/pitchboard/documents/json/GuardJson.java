@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import pitchboard.measure.Graduation;
 import pitchboard.measure.Length;
 import pitchboard.measure.Marked;
+import pitchboard.railing.EdgeLayout;
 import pitchboard.railing.Falls;
 import pitchboard.railing.Filling;
 import pitchboard.railing.GuardLayout;
@@ -22,7 +23,7 @@ record GuardJson(QuantityJson quantities) {
 
     private Json guard(GuardLayout guard) {
         return Json.object()
-                .with("sides", Json.list(GuardLayout.sides(guard.stair()), Json::words))
+                .with("sides", Json.list(GuardLayout.hands(guard.stair()), hand -> Json.words(hand.words())))
                 .with("height", quantities.of(guard.height()))
                 .with("overEveryNosing", Json.list(guard.top().overNosings(), quantities::of))
                 .with("widestPostSpacing", quantities.of(guard.places().widest()))
@@ -40,7 +41,7 @@ record GuardJson(QuantityJson quantities) {
                 .with("post", Json.number(post.number()))
                 .with("step", Json.number(post.step()))
                 .with("behindNosing", quantities.of(post.behindNosing(guard.stair())))
-                .with("mark", mark(guard, post.alongStraightEdge(guard.stair())))
+                .with("mark", mark(guard.stair(), post.alongStraightEdge(guard.stair())))
                 .with("length", quantities.of(post.length()))
                 .with("aboveNosings", quantities.of(post.aboveNosings(guard.stair())))
                 .with("aboveGround", quantities.of(post.aboveGround(guard.stair())))
@@ -80,12 +81,47 @@ record GuardJson(QuantityJson quantities) {
         List<Length> edges = IntStream.rangeClosed(1, spacing.count())
                 .mapToObj(piece -> guard.stair().pitch().alongForLevel(spacing.nearEdge(piece)))
                 .toList();
-        return Json.list(edges, edge -> mark(guard, edge));
+        return Json.list(edges, edge -> mark(guard.stair(), edge));
     }
 
-    private Json mark(GuardLayout guard, Length exact) {
-        Graduation graduation = guard.stair().brief().tape().graduation();
+    private Json mark(Stair stair, Length exact) {
+        Graduation graduation = stair.brief().tape().graduation();
         return new StairJson(quantities).mark(Marked.of(exact, graduation));
+    }
+
+    /** The guards along the upper floor's edge, one for each side where one is laid out. */
+    Json edges(Stair stair) {
+        return Json.list(EdgeLayout.find(stair), this::edge);
+    }
+
+    private Json edge(EdgeLayout edge) {
+        return Json.object()
+                .says("side", edge.hand().words())
+                .with("length", quantities.of(edge.length()))
+                .with("height", quantities.of(edge.height()))
+                .with("opening", quantities.of(edge.opening()))
+                .with("gapToFlight", quantities.of(edge.gapToFlight()))
+                .with("posts", Json.list(edge.fronts(), front -> mark(edge.stair(), front)))
+                .with("postLength", quantities.of(edge.postLength()))
+                .with("topRails", Json.list(edge.topRails(), quantities::of))
+                .with("bottomRails", Json.list(edge.bottomRails(), quantities::of))
+                .with("bays", Json.number(edge.bays()))
+                .with("clear", quantities.of(edge.clear()))
+                .with(
+                        "piecesInBay",
+                        Json.number(edge.spacing().map(Spacing::count).orElse(0)))
+                .with(
+                        "marks",
+                        edge.spacing()
+                                .map(spacing -> marks(edge, spacing))
+                                .orElseGet(() -> Json.list(List.of(), Json::words)));
+    }
+
+    private Json marks(EdgeLayout edge, Spacing spacing) {
+        List<Length> edges = IntStream.rangeClosed(1, spacing.count())
+                .mapToObj(spacing::nearEdge)
+                .toList();
+        return Json.list(edges, each -> mark(edge.stair(), each));
     }
 
     /** Null when no handrail is wanted or its height is undecided. */

@@ -50,6 +50,7 @@ public final class OutcomeJson {
                 .with("stair", new StairJson(quantities).stair(designed.stair()))
                 .with("stringer", new StairJson(quantities).stringer(designed.stair()))
                 .with("guard", new GuardJson(quantities).guard(designed.stair()))
+                .with("edgeGuards", new GuardJson(quantities).edges(designed.stair()))
                 .with("handrail", new GuardJson(quantities).handrail(designed.stair()))
                 .with("falls", new GuardJson(quantities).falls(designed.stair()))
                 .with("pieces", Json.list(designed.parts(), this::piece))

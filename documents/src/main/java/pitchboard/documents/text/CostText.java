@@ -24,6 +24,7 @@ public final class CostText {
         text.out.heading("Cost of "
                 + quotation.purchase().jobs().get(0).job().brief().title().job() + " on " + costing.quotedOn()
                 + "  (inputs " + quotation.fingerprint().text() + ")");
+        quotation.cautions().forEach(words -> text.out.item("  LOOK FIRST  ", words));
         costing.missing().forEach(words -> text.out.item("  NO PRICE  ", words));
         costing.stale().forEach(words -> text.out.item("  OLD PRICES  ", words));
         for (LineKind kind : LineKind.values()) {

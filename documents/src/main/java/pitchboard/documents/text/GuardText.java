@@ -8,6 +8,7 @@ import pitchboard.measure.Length;
 import pitchboard.measure.Marked;
 import pitchboard.measure.Tape;
 import pitchboard.measure.TapeWriter;
+import pitchboard.railing.EdgeLayout;
 import pitchboard.railing.Filling;
 import pitchboard.railing.GuardLayout;
 import pitchboard.railing.Spacing;
@@ -28,6 +29,23 @@ record GuardText(Tape tape, Lines lines) {
                             "  " + Lines.right(String.valueOf(filling.bay().number()), 3) + "  ",
                             words(guard, filling)));
         }
+    }
+
+    void edge(EdgeLayout edge) {
+        lines.heading("Guard along the upper floor's edge, " + edge.hand().words());
+        lines.item(
+                "  posts  ",
+                edge.fronts().stream().map(this::running).collect(Collectors.joining(", "))
+                        + " from the end of the treads, " + size(edge.postLength()) + " long");
+        edge.spacing()
+                .ifPresent(spacing -> lines.item(
+                        "  bays   ",
+                        edge.bays() + ", clear " + size(edge.clear()) + ": " + spacing.count() + " pieces, gap "
+                                + size(spacing.gap()) + ", at "
+                                + IntStream.rangeClosed(1, spacing.count())
+                                        .mapToObj(spacing::nearEdge)
+                                        .map(this::running)
+                                        .collect(Collectors.joining(", "))));
     }
 
     private String words(GuardLayout guard, Filling filling) {

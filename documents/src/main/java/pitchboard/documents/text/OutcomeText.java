@@ -11,6 +11,7 @@ import pitchboard.measure.TapeWriter;
 import pitchboard.parts.Part;
 import pitchboard.parts.StoryPole;
 import pitchboard.parts.StringerLayout;
+import pitchboard.railing.EdgeLayout;
 import pitchboard.railing.GuardLayout;
 import pitchboard.rules.Finding;
 import pitchboard.rules.FindingText;
@@ -123,5 +124,6 @@ public final class OutcomeText {
                         "  " + Lines.right(String.valueOf(mark.step()), 3) + "  ",
                         TapeWriter.writeRunning(mark.at().line(), tape, Tape.Style.PLAIN)));
         GuardLayout.find(stair).ifPresent(guard -> new GuardText(tape, lines).marks(guard));
+        EdgeLayout.find(stair).forEach(edge -> new GuardText(tape, lines).edge(edge));
     }
 }

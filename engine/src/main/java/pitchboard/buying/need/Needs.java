@@ -50,9 +50,9 @@ public final class Needs {
             case "T" -> Use.TREADS;
             case "H" -> Use.HEAD;
             case "F" -> Use.FOOT;
-            case "GP", "SP" -> Use.POSTS;
-            case "GT", "GB" -> Use.RAILS;
-            case "GI" -> Use.INFILL;
+            case "GP", "LP", "SP" -> Use.POSTS;
+            case "GT", "GB", "LT", "LB" -> Use.RAILS;
+            case "GI", "LI" -> Use.INFILL;
             case "HR" -> Use.HANDRAIL;
             default -> Use.RISERS;
         };

@@ -1,6 +1,8 @@
 package pitchboard.buying.search;
 
 import java.util.List;
+import pitchboard.buying.relaxing.Model;
+import pitchboard.buying.relaxing.Pattern;
 
 /** The best plan found so far. */
 final class Best {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import pitchboard.buying.cutting.CutBoard;
 import pitchboard.buying.cutting.CutProblem;
+import pitchboard.buying.relaxing.Model;
+import pitchboard.buying.relaxing.Pattern;
 
 /** Turns patterns back into the problem's own boards and pieces. */
 final class Boards {

@@ -1,6 +1,7 @@
 package pitchboard.buying.search;
 
 import java.util.List;
+import pitchboard.buying.relaxing.Pattern;
 
 /** The ways to go on from a plan begun, one after the other. */
 final class Branching {

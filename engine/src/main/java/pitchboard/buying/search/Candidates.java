@@ -4,6 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import pitchboard.buying.relaxing.Effort;
+import pitchboard.buying.relaxing.Model;
+import pitchboard.buying.relaxing.Pattern;
+import pitchboard.buying.relaxing.Patterns;
+import pitchboard.buying.relaxing.Prices;
+import pitchboard.buying.relaxing.Relaxation;
 
 /** Lists every filling of a board that has the longest piece missing, has no room for another piece, and is not hopeless. */
 final class Candidates {

@@ -4,29 +4,40 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.PriorityQueue;
+import pitchboard.buying.relaxing.Effort;
+import pitchboard.buying.relaxing.Fractions;
+import pitchboard.buying.relaxing.Model;
+import pitchboard.buying.relaxing.Relaxation;
 
 /**
  * Finds the cheapest plan. Cost depends only on how many boards of each stock are taken, so the search branches on these
- * counts: the relaxation bounds every part, the part with the lowest bound goes first, and where the relaxation takes
- * whole boards only, {@link Packing} decides whether they yield the pieces.
+ * counts. Prices learnt from the relaxation bound every part; where the cheapest counts left are whole, the relaxation
+ * says whether these boards yield all pieces at least in fractions, which refutes them with new prices, or else
+ * {@link Packing} tries to cut them. Counts that are neither refuted nor cut at once are settled at the end.
  */
 final class CountSearch {
     private static final double WHOLE = 1e-5;
     private static final int PATIENCE = 3000;
+    private static final int FILTERS = 3;
+
+    /** Looking at a part takes as much work as so many exchanges, and so many of these one step of effort. */
+    private static final int LOOK = 5;
+
+    private static final int A_STEP = 20;
 
     private final Model model;
     private final Effort effort;
     private final Relaxation relaxation;
     private final Greedy greedy;
     private final Packing packing;
-    private final Cuts cuts;
+    private final KeptPrices kept;
+    private final CountBound counting;
     private final Best best;
     private final PriorityQueue<Node> open = new PriorityQueue<>();
+    private final PriorityQueue<Node> doubtful = new PriorityQueue<>();
     private final List<int[]> tried = new ArrayList<>();
     private int numbered;
-
-    /** No plan given up costs less. */
-    private long givenUp = Long.MAX_VALUE;
+    private int work;
 
     CountSearch(Model model, Effort effort, Best best) {
         this.model = model;
@@ -35,7 +46,8 @@ final class CountSearch {
         relaxation = new Relaxation(model, effort);
         greedy = new Greedy(model, effort);
         packing = new Packing(model, relaxation, effort);
-        cuts = new Cuts(model);
+        kept = new KeptPrices(model);
+        counting = new CountBound(model, kept);
     }
 
     /** Searches until the best plan is proved or the effort is spent; answers what no plan undercuts. */
@@ -44,48 +56,48 @@ final class CountSearch {
         for (int stock = 0; stock < least.length; stock++) {
             least[stock] = model.isFree(stock) ? model.most[stock] : 0;
         }
+        long bound = begin(least, model.most);
+        open.add(node(least, model.most, bound));
+        while (!open.isEmpty() && open.peek().bound() < best.cost() && !effort.isSpent()) {
+            Node next = open.poll();
+            while (next != null && !effort.isSpent()) {
+                next = visit(next);
+            }
+            if (next != null) {
+                open.add(next);
+            }
+        }
+        bound = open.isEmpty() ? best.cost() : Math.min(best.cost(), open.peek().bound());
+        return Math.min(bound, settle());
+    }
+
+    private Node node(int[] least, int[] most, long bound) {
+        return new Node(least.clone(), most.clone(), bound, ++numbered);
+    }
+
+    /** A first plan and the first prices; answers their bound. */
+    private long begin(int[] least, int[] most) {
         long[] lengths = new long[model.kinds()];
         for (int kind = 0; kind < lengths.length; kind++) {
             lengths[kind] = model.weight[kind];
         }
         best.offer(greedy.complete(List.of(), lengths));
-        push(least, model.most, 0);
-        while (!open.isEmpty() && open.peek().bound() < best.cost() && !effort.isSpent()) {
-            visit(open.poll());
-        }
-        long bound =
-                open.isEmpty() ? best.cost() : Math.min(best.cost(), open.peek().bound());
-        return Math.min(bound, givenUp);
-    }
-
-    private void push(int[] least, int[] most, long bound) {
-        open.add(new Node(least.clone(), most.clone(), bound, ++numbered));
-    }
-
-    private void visit(Node node) {
-        int[] least = node.least().clone();
-        int[] most = node.most().clone();
-        long bound = cuts.tighten(least, most, node.bound(), best.cost());
-        if (bound >= best.cost()) {
-            return;
-        }
         Relaxation.Answer answer = relaxation.solve(model.demand, least, most, best.cost());
-        if (relaxation.prices() != null) {
-            cuts.add(relaxation.prices());
-        }
+        learn();
         if (answer == Relaxation.Answer.OVER) {
-            return;
+            return best.cost();
         }
-        bound = Math.max(bound, cuts.roundedUp(relaxation.bound(), least));
-        if (answer == Relaxation.Answer.STUCK) {
-            halve(least, most, bound);
-            return;
+        if (answer == Relaxation.Answer.SOLVED) {
+            Fractions fractions = Fractions.of(model, relaxation);
+            best.offer(greedy.complete(
+                    fractions.wholePatterns(), positive(relaxation.prices().worth())));
         }
-        Fractions fractions = Fractions.of(model, relaxation);
-        best.offer(greedy.complete(
-                fractions.wholePatterns(), positive(relaxation.prices().worth())));
-        if (bound < best.cost()) {
-            branch(least, most, bound, fractions.boards());
+        return relaxation.bound();
+    }
+
+    private void learn() {
+        if (relaxation.prices() != null) {
+            kept.add(relaxation.prices());
         }
     }
 
@@ -97,88 +109,105 @@ final class CountSearch {
         return positive;
     }
 
-    private void branch(int[] least, int[] most, long bound, double[] boards) {
+    /** Answers the part to go on with at once, none of those open; null for the open one with the lowest bound. */
+    private Node visit(Node node) {
+        if (node.bound() >= best.cost()) {
+            return null;
+        }
+        int[] least = node.least().clone();
+        int[] most = node.most().clone();
+        int before = counting.work();
+        long bound = Math.max(node.bound(), counting.bound(least, most, best.cost()));
+        work += LOOK + counting.work() - before;
+        effort.spend(work / A_STEP);
+        work %= A_STEP;
+        return bound >= best.cost() ? null : branch(node(least, most, bound), counting.counts());
+    }
+
+    private Node branch(Node node, double[] counts) {
         int split = -1;
         double widest = 0;
-        int[] whole = new int[boards.length];
-        for (int stock = 0; stock < boards.length; stock++) {
-            whole[stock] = (int) Math.floor(boards[stock] + 0.5);
-            double off = Math.abs(boards[stock] - whole[stock]);
+        int[] whole = new int[counts.length];
+        for (int stock = 0; stock < counts.length; stock++) {
+            whole[stock] = (int) Math.floor(counts[stock] + 0.5);
+            double off = Math.abs(counts[stock] - whole[stock]);
             if (off > WHOLE && off * model.cost[stock] > widest) {
                 widest = off * model.cost[stock];
                 split = stock;
             }
         }
-        if (split >= 0) {
-            split(least, most, split, (int) Math.floor(boards[split]), bound);
-            return;
-        }
-        pack(whole, bound);
-        if (bound < best.cost()) {
-            around(least, most, whole, bound);
-        }
+        return split >= 0 ? split(node, split, counts[split]) : decide(node, whole);
     }
 
-    private void split(int[] least, int[] most, int stock, int below, long bound) {
-        int[] fewer = most.clone();
+    /** Fewer boards of the stock, or more: goes on with what is nearer. */
+    private Node split(Node node, int stock, double count) {
+        int below = (int) Math.floor(count);
+        int[] fewer = node.most().clone();
         fewer[stock] = below;
-        push(least, fewer, bound);
-        int[] more = least.clone();
+        int[] more = node.least().clone();
         more[stock] = below + 1;
-        push(more, most, bound);
+        Node low = node(node.least(), fewer, node.bound());
+        Node high = node(more, node.most(), node.bound());
+        boolean up = count - below >= 0.5;
+        open.add(up ? low : high);
+        return up ? high : low;
     }
 
-    private void pack(int[] whole, long bound) {
-        if (tried.stream().anyMatch(each -> Arrays.equals(each, whole))) {
-            return;
+    /** Whether these boards yield the pieces; answers the part itself when new prices say more about it. */
+    private Node decide(Node node, int[] whole) {
+        if (tried.stream().noneMatch(each -> Arrays.equals(each, whole))) {
+            tried.add(whole);
+            Relaxation.Answer answer = relaxation.solve(model.demand, whole, whole, Long.MAX_VALUE);
+            learn();
+            if (answer == Relaxation.Answer.OVER) {
+                return node;
+            }
+            Packing.Answer packed = answer == Relaxation.Answer.SOLVED ? packing.quick(whole) : Packing.Answer.GAVE_UP;
+            best.offer(packed.patterns());
+            if (packed.verdict() == Packing.Verdict.GAVE_UP) {
+                doubtful.add(node(whole, whole, node.bound()));
+            }
         }
-        tried.add(whole);
-        Packing.Answer packed = packing.search(whole, List.of(relaxation.prices()), PATIENCE);
-        best.offer(packed.patterns());
-        if (packed.verdict() == Packing.Verdict.GAVE_UP) {
-            givenUp = Math.min(givenUp, bound);
+        if (node.bound() < best.cost()) {
+            around(node, whole);
         }
+        return null;
     }
 
     /** These boards are decided; what is left has fewer or more of some stock. */
-    private void around(int[] least, int[] most, int[] whole, long bound) {
-        int[] low = least.clone();
-        int[] high = most.clone();
+    private void around(Node node, int[] whole) {
+        int[] low = node.least().clone();
+        int[] high = node.most().clone();
         for (int stock = 0; stock < whole.length; stock++) {
             if (whole[stock] > low[stock]) {
                 int[] fewer = high.clone();
                 fewer[stock] = whole[stock] - 1;
-                push(low, fewer, bound);
+                open.add(node(low, fewer, node.bound()));
             }
             if (whole[stock] < high[stock]) {
                 int[] more = low.clone();
                 more[stock] = whole[stock] + 1;
-                push(more, high, bound);
+                open.add(node(more, high, node.bound()));
             }
             low[stock] = whole[stock];
             high[stock] = whole[stock];
         }
     }
 
-    /** Without a solution to go by: two halves, or the boards themselves when nothing is left to halve. */
-    private void halve(int[] least, int[] most, long bound) {
-        if (effort.isSpent()) {
-            push(least, most, bound);
-            return;
-        }
-        int widest = 0;
-        for (int stock = 0; stock < least.length; stock++) {
-            widest = most[stock] - least[stock] > most[widest] - least[widest] ? stock : widest;
-        }
-        if (most[widest] > least[widest]) {
-            split(least, most, widest, (least[widest] + most[widest]) >>> 1, bound);
-        } else if (tried.stream().noneMatch(each -> Arrays.equals(each, least))) {
-            tried.add(least.clone());
-            Packing.Answer packed = packing.search(least, List.of(), PATIENCE);
-            best.offer(packed.patterns());
+    /** Tries hard at the counts in doubt that are still worth it; answers what those left in doubt do not undercut. */
+    private long settle() {
+        long bound = Long.MAX_VALUE;
+        while (!doubtful.isEmpty() && doubtful.peek().bound() < best.cost()) {
+            Node node = doubtful.poll();
+            Packing.Answer packed = Packing.Answer.GAVE_UP;
+            if (!effort.isSpent()) {
+                packed = packing.deep(node.least(), kept.tightest(node.least(), FILTERS), PATIENCE);
+                best.offer(packed.patterns());
+            }
             if (packed.verdict() == Packing.Verdict.GAVE_UP) {
-                givenUp = Math.min(givenUp, bound);
+                bound = Math.min(bound, node.bound());
             }
         }
+        return bound;
     }
 }

@@ -2,6 +2,11 @@ package pitchboard.buying.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import pitchboard.buying.relaxing.Effort;
+import pitchboard.buying.relaxing.Filling;
+import pitchboard.buying.relaxing.Model;
+import pitchboard.buying.relaxing.Pattern;
+import pitchboard.buying.relaxing.Patterns;
 
 /** Finishes a plan by filling one board after the other, each time the one that yields most for its cost. */
 final class Greedy {

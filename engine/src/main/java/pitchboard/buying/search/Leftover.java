@@ -5,6 +5,9 @@ import java.util.List;
 import pitchboard.buying.cutting.CutBoard;
 import pitchboard.buying.cutting.CutProblem;
 import pitchboard.buying.cutting.Supply;
+import pitchboard.buying.relaxing.Effort;
+import pitchboard.buying.relaxing.Model;
+import pitchboard.buying.relaxing.Relaxation;
 
 /**
  * Cuts the same bought boards, and what is on the rack, so that the longest possible piece of a bought board is left. Asks

@@ -3,6 +3,12 @@ package pitchboard.buying.search;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import pitchboard.buying.relaxing.Effort;
+import pitchboard.buying.relaxing.Fractions;
+import pitchboard.buying.relaxing.Model;
+import pitchboard.buying.relaxing.Pattern;
+import pitchboard.buying.relaxing.Prices;
+import pitchboard.buying.relaxing.Relaxation;
 
 /**
  * Whether given boards yield all the pieces. First goes straight down the relaxation, fixing what it cuts oftenest; then
@@ -10,15 +16,20 @@ import java.util.List;
  * show to be hopeless.
  */
 final class Packing {
+    private static final int PASSES = 20;
+    private static final int PASSES_LATER = 5;
+
     private final Model model;
     private final Relaxation relaxation;
     private final Candidates candidates;
     private final Effort effort;
+    private final Refill refill;
 
     Packing(Model model, Relaxation relaxation, Effort effort) {
         this.model = model;
         this.relaxation = relaxation;
         this.effort = effort;
+        refill = new Refill(model, effort);
         candidates = new Candidates(model, effort);
     }
 
@@ -30,8 +41,8 @@ final class Packing {
 
     /** @param patterns one for each board used; empty unless found */
     record Answer(Verdict verdict, List<Pattern> patterns) {
-        private static final Answer NONE = new Answer(Verdict.NONE, List.of());
-        private static final Answer GAVE_UP = new Answer(Verdict.GAVE_UP, List.of());
+        static final Answer NONE = new Answer(Verdict.NONE, List.of());
+        static final Answer GAVE_UP = new Answer(Verdict.GAVE_UP, List.of());
     }
 
     /**
@@ -40,11 +51,17 @@ final class Packing {
      * @param patience how many plans begun to look at
      */
     Answer search(int[] boards, List<Prices> filters, int patience) {
-        Answer straight = dive(new Rest(model.demand, boards));
+        Answer straight = quick(boards);
         return straight.verdict() == Verdict.GAVE_UP ? deep(boards, filters, patience) : straight;
     }
 
-    private Answer dive(Rest rest) {
+    /**
+     * Straight down alone: takes what the relaxation cuts in full, tries to fill the boards left, or else takes what it
+     * cuts oftenest and asks it again.
+     */
+    Answer quick(int[] boards) {
+        Rest rest = new Rest(model.demand, boards);
+        int passes = PASSES;
         while (!rest.isDone()) {
             Relaxation.Answer answer = relaxation.solve(rest.left, rest.boards, rest.boards, Long.MAX_VALUE);
             if (answer == Relaxation.Answer.OVER && rest.taken().isEmpty()) {
@@ -53,6 +70,8 @@ final class Packing {
             if (answer != Relaxation.Answer.SOLVED || !fix(rest)) {
                 return Answer.GAVE_UP;
             }
+            rest = refill.finish(rest, passes);
+            passes = PASSES_LATER;
         }
         return new Answer(Verdict.FOUND, rest.taken());
     }
@@ -77,7 +96,8 @@ final class Packing {
         return any || (oftenest >= 0 && rest.take(relaxation.patterns.get(oftenest)));
     }
 
-    private Answer deep(int[] boards, List<Prices> filters, int patience) {
+    /** Every way to cut the longest piece missing, and every way after that. */
+    Answer deep(int[] boards, List<Prices> filters, int patience) {
         Deque<Branching> stack = new ArrayDeque<>();
         boolean sure = true;
         if (isHopeful(new Rest(model.demand, boards), filters)) {

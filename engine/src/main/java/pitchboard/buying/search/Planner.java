@@ -7,6 +7,8 @@ import pitchboard.buying.cutting.CutPlan;
 import pitchboard.buying.cutting.CutProblem;
 import pitchboard.buying.cutting.PlanOutcome;
 import pitchboard.buying.cutting.Proof;
+import pitchboard.buying.relaxing.Effort;
+import pitchboard.buying.relaxing.Model;
 
 /** Plans which boards to take and how to cut them: the cheapest, then the fewest, then the longest piece left over. */
 public final class Planner {

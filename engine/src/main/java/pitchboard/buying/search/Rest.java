@@ -2,6 +2,8 @@ package pitchboard.buying.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import pitchboard.buying.relaxing.Pattern;
+import pitchboard.buying.relaxing.Patterns;
 
 /** A plan begun: the pieces still to cut, the boards still to cut them from, and the patterns taken so far. */
 final class Rest {

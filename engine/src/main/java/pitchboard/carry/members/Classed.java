@@ -4,6 +4,7 @@ import pitchboard.measure.Length;
 import pitchboard.measure.Ratio;
 import pitchboard.source.Source;
 import pitchboard.strength.Answer;
+import pitchboard.strength.Elastic;
 import pitchboard.strength.Factor;
 import pitchboard.strength.Resistance;
 import pitchboard.strength.Section;
@@ -98,6 +99,11 @@ record Classed(Designing design, Section section) implements Material {
     @Override
     public double creep() {
         return design.service().creep();
+    }
+
+    @Override
+    public Elastic elastic() {
+        return design.timber().elastic();
     }
 
     @Override

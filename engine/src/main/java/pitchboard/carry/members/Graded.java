@@ -3,6 +3,7 @@ package pitchboard.carry.members;
 import pitchboard.measure.Length;
 import pitchboard.source.Source;
 import pitchboard.strength.Answer;
+import pitchboard.strength.Elastic;
 import pitchboard.strength.Factor;
 import pitchboard.strength.Resistance;
 import pitchboard.strength.Section;
@@ -11,6 +12,7 @@ import pitchboard.strength.timber.Adjusting;
 import pitchboard.strength.timber.Bracing;
 import pitchboard.strength.timber.Columns;
 import pitchboard.strength.timber.Nds;
+import pitchboard.strength.timber.WoodHandbook;
 
 /** A board by allowable stress. */
 record Graded(Adjusting board) implements Material {
@@ -85,6 +87,12 @@ record Graded(Adjusting board) implements Material {
     @Override
     public double creep() {
         return 0;
+    }
+
+    @Override
+    public Elastic elastic() {
+        return WoodHandbook.ratios(board.values().species())
+                .tangential(modulus().value());
     }
 
     /** {@code (dn / d)²} on the depth that is left. */

@@ -3,6 +3,7 @@ package pitchboard.carry.members;
 import pitchboard.measure.Length;
 import pitchboard.source.Source;
 import pitchboard.strength.Answer;
+import pitchboard.strength.Elastic;
 import pitchboard.strength.Factor;
 import pitchboard.strength.Resistance;
 import pitchboard.strength.Section;
@@ -46,6 +47,9 @@ public interface Material {
 
     /** How much a lasting load adds to a deflection: 0 where the standard does not ask. */
     double creep();
+
+    /** How stiff it is in the plane of its wide face, as it is used. */
+    Elastic elastic();
 
     /** The standard's word on a notch in the edge in tension at a support, as what is left of the shear it bears. */
     Answer<Factor> notchAtSupport(Length depth, Length left, Length away);

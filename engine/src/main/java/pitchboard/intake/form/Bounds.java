@@ -55,6 +55,7 @@ public final class Bounds {
     public static final Form<Length> ABOVE_NOSINGS = length("0", "24\"", "1\"", "25 mm");
     public static final Form<Length> INFILL_SECTION = length("1/8\"", "12\"", "1 1/2\"", "38 mm");
     public static final Form<Length> BALL = length("1/2\"", "36\"", "4\"", "100 mm");
+    public static final Form<Length> EDGE = length("1\"", "60'", "4' 6\"", "1400 mm");
     public static final Form<Length> RAIL_RECESS = length("1/32\"", "6\"", "3/8\"", "10 mm");
     public static final Form<Length> RAIL_PAST = length("0", "6'", "12\"", "300 mm");
     public static final Form<Length> STEP_RUN = length("4\"", "24\"", "10\"", "250 mm");

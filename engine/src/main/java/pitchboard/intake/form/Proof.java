@@ -84,6 +84,11 @@ public final class Proof {
         problems.add(new Problem(at, field, read, expected));
     }
 
+    /** Notes that something else was expected here; for forms that are made elsewhere. */
+    public void refuse(Written written, String expected) {
+        note(written, expected);
+    }
+
     void note(Written written, String expected) {
         note(written.at(), shown(written), expected);
     }

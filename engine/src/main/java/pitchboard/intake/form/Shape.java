@@ -49,6 +49,11 @@ public record Shape(Kind kind, List<String> choices, List<String> instead, Optio
         return new Shape(kind, choices, List.of(), Optional.empty());
     }
 
+    /** Of lines whose names are not known here. */
+    public static Shape ofLines() {
+        return group(Optional.empty());
+    }
+
     static Shape group(Optional<String> lead) {
         return new Shape(Kind.GROUP, List.of(), List.of(), lead);
     }

@@ -10,6 +10,7 @@ import pitchboard.intake.form.GroupForm;
 import pitchboard.intake.form.Key;
 import pitchboard.intake.form.Lines;
 import pitchboard.measure.Length;
+import pitchboard.site.EdgeAbove;
 import pitchboard.site.FootSurface;
 import pitchboard.site.HeadSupport;
 import pitchboard.site.Landing;
@@ -81,6 +82,12 @@ public final class SiteForm extends GroupForm<Site> {
                     + " it goes on level",
             "nobody looked: the rules ask for it");
 
+    private static final Key<Optional<EdgeAbove>> EDGE_ABOVE = Key.open(
+            "edge above",
+            new EdgeForm(),
+            "how much of the upper floor's edge is open beside the flight",
+            "not measured: the rules ask for it");
+
     private static final Key<Sights> LOOKED_AT = Key.defaulting(
             "looked at",
             new SightsForm(),
@@ -111,6 +118,7 @@ public final class SiteForm extends GroupForm<Site> {
                 LANDING_BELOW,
                 LIGHT,
                 LOWER_BESIDE,
+                EDGE_ABOVE,
                 LOOKED_AT);
     }
 
@@ -138,6 +146,7 @@ public final class SiteForm extends GroupForm<Site> {
                 in.get(LANDING_BELOW),
                 in.get(LIGHT),
                 in.get(LOWER_BESIDE),
+                in.get(EDGE_ABOVE),
                 in.get(LOOKED_AT));
         checkFinishes(site, in);
         return site;
@@ -195,6 +204,7 @@ public final class SiteForm extends GroupForm<Site> {
         out.put(LANDING_BELOW, site.bottom());
         out.put(LIGHT, site.lit());
         out.put(LOWER_BESIDE, site.fallBeside());
+        out.put(EDGE_ABOVE, site.edgeAbove());
         out.put(LOOKED_AT, site.sights());
     }
 }

@@ -18,7 +18,8 @@ final class HoursForm extends GroupForm<HoursForm.Hours> {
     private static final Key<Ratio> HOURS =
             Key.needed("hours", Numbers.from0("hours", "0.25"), "of the whole crew by the clock, for each");
 
-    private static ChoiceForm<Task> tasks() {
+    /** Any task, by its words. */
+    static ChoiceForm<Task> tasks() {
         ChoiceForm<Task> tasks = ChoiceForm.of(Task.FIRST_STRINGER.words(), Task.FIRST_STRINGER);
         for (Task task : Task.values()) {
             tasks = tasks.or(task.words(), task);

@@ -72,6 +72,12 @@ final class RatesForm extends GroupForm<Rates> {
             Key.defaulting("valid days", Forms.count(1, 365, 30), "how long an offer holds", "30", units -> 30);
     private static final Key<Integer> STALE_DAYS = Key.defaulting(
             "stale days", Forms.count(1, 3650, 60), "prices older than this are flagged", "60", units -> 60);
+    private static final Key<List<String>> FROM = Key.defaulting(
+            "from",
+            Forms.list(Forms.words(60, "Two of us, carpenters"), 1, 6),
+            "who makes the offer, at the head of the quote: name, address, telephone; each behind a dash",
+            "an empty line to write it on",
+            units -> List.of());
     private static final Key<List<String>> TERMS = sentences("terms", "Work is done on weekdays.");
     private static final Key<List<String>> EXCLUSIONS = sentences("exclusions", "Painting and staining.");
 
@@ -135,6 +141,7 @@ final class RatesForm extends GroupForm<Rates> {
                 STAGES,
                 VALID_DAYS,
                 STALE_DAYS,
+                FROM,
                 TERMS,
                 EXCLUSIONS);
     }
@@ -177,8 +184,7 @@ final class RatesForm extends GroupForm<Rates> {
                 stages,
                 in.get(VALID_DAYS),
                 in.get(STALE_DAYS),
-                in.get(TERMS),
-                in.get(EXCLUSIONS));
+                new Rates.Wording(in.get(FROM), in.get(TERMS), in.get(EXCLUSIONS)));
     }
 
     private static Map<Task, Ratio> hours(Fields in) {
@@ -230,7 +236,8 @@ final class RatesForm extends GroupForm<Rates> {
         out.put(STAGES, value.stages());
         out.put(VALID_DAYS, value.validDays());
         out.put(STALE_DAYS, value.staleDays());
-        out.put(TERMS, value.terms());
-        out.put(EXCLUSIONS, value.exclusions());
+        out.put(FROM, value.wording().from());
+        out.put(TERMS, value.wording().terms());
+        out.put(EXCLUSIONS, value.wording().exclusions());
     }
 }

@@ -3,6 +3,7 @@ package pitchboard.intake.wanted;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import pitchboard.brief.EdgeGuard;
 import pitchboard.brief.Guard;
 import pitchboard.brief.GuardBuild;
 import pitchboard.brief.Infill;
@@ -45,9 +46,15 @@ final class GuardForm extends GroupForm<Guard> {
     private static final Key<Optional<Infill>> INFILL =
             Key.open("infill", new InfillForm(), "what closes the guard between posts and rails", TOGETHER);
 
+    private static final Key<Optional<EdgeGuard>> EDGE = Key.open(
+            "along the edge above",
+            new EdgeGuardForm(),
+            "the guard along the open edge of the upper floor, built like that of the flight",
+            "none is wanted there");
+
     @Override
     public List<Key<?>> keys() {
-        return List.of(WANTED, HEIGHT, GAP, TRIANGLE, POSTS, TOP_RAIL, BOTTOM_RAIL, INFILL);
+        return List.of(WANTED, HEIGHT, GAP, TRIANGLE, POSTS, TOP_RAIL, BOTTOM_RAIL, INFILL, EDGE);
     }
 
     @Override
@@ -62,7 +69,7 @@ final class GuardForm extends GroupForm<Guard> {
         Optional<Length> triangle = in.get(TRIANGLE);
         boolean laidOut = Stream.of(POSTS, TOP_RAIL, BOTTOM_RAIL, INFILL).anyMatch(in::says);
         if (!laidOut) {
-            return new Guard(wanted, in.get(HEIGHT), gap, triangle, Optional.empty());
+            return new Guard(wanted, in.get(HEIGHT), gap, triangle, Optional.empty(), in.get(EDGE));
         }
         if (!wanted && in.areSound(WANTED)) {
             in.refuse(WANTED, "yes, or no lines that say what the guard is built of");
@@ -72,7 +79,9 @@ final class GuardForm extends GroupForm<Guard> {
         in.forbid(TRIANGLE, "where the bottom rail says how high it is above the nosings: the triangle follows");
         gap.ifPresent(stated -> checkGap(in, stated, build.infill()));
         checkHeight(in, height, build);
-        return new Guard(wanted, Optional.of(height), gap, triangle, Optional.of(build));
+        Optional<EdgeGuard> edge = in.get(EDGE);
+        edge.ifPresent(along -> checkEdge(in, along, build));
+        return new Guard(wanted, Optional.of(height), gap, triangle, Optional.of(build), edge);
     }
 
     private static GuardBuild build(Fields in) {
@@ -116,6 +125,19 @@ final class GuardForm extends GroupForm<Guard> {
         }
     }
 
+    private static void checkEdge(Fields in, EdgeGuard edge, GuardBuild build) {
+        Length rails = build.topRail()
+                .thickness()
+                .plus(build.bottomRail().section().thickness())
+                .plus(edge.railAboveFloor().orElse(Length.ZERO));
+        if (edge.height().isAtMost(rails) && in.areSound(EDGE, TOP_RAIL, BOTTOM_RAIL)) {
+            in.refuse(EDGE, "a height that leaves room between bottom rail and top rail");
+        }
+        if (edge.ball().isPresent() && build.infill() instanceof Infill.Panels && in.areSound(EDGE, INFILL)) {
+            in.refuse(EDGE, "no ball where the infill is panels");
+        }
+    }
+
     @Override
     protected void write(Guard value, Lines out) {
         out.put(WANTED, value.wanted());
@@ -126,5 +148,6 @@ final class GuardForm extends GroupForm<Guard> {
         out.put(TOP_RAIL, value.build().map(GuardBuild::topRail));
         out.put(BOTTOM_RAIL, value.build().map(GuardBuild::bottomRail));
         out.put(INFILL, value.build().map(GuardBuild::infill));
+        out.put(EDGE, value.edge());
     }
 }

@@ -13,9 +13,12 @@ import pitchboard.rules.Rule;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.kinds.Advised;
 import pitchboard.rules.kinds.evenness.RiseSpreadAtMost;
+import pitchboard.rules.kinds.guards.EdgeGuardHeightAtLeast;
+import pitchboard.rules.kinds.guards.EdgeGuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.UnguardedDropAtMost;
+import pitchboard.rules.kinds.guards.UnguardedEdgeDropAtMost;
 import pitchboard.rules.kinds.nosings.OpenRiserGapLessThan;
 import pitchboard.rules.kinds.pairs.RisePlusRunAtLeast;
 import pitchboard.rules.kinds.pairs.RisePlusRunAtMost;
@@ -88,12 +91,11 @@ public final class NoCode {
                 new UnrailedRisersLessThan(IN.read("(as IRC 2018 R311.7.8)"), new Count(4)),
                 new HandrailHeightAtLeast(IN.read("(as IRC 2018 R311.7.8.1)"), inches(34)),
                 new HandrailHeightAtMost(IN.read("(as IRC 2018 R311.7.8.1)"), inches(38)),
-                new UnguardedDropAtMost(IN.read("(as IRC 2018 R312.1.1)"), inches(30), nearby()),
+                UnguardedDropAtMost.within(IN.read("(as IRC 2018 R312.1.1)"), inches(36), inches(30)),
                 new GuardHeightAtLeast(IN.elsewhere("(as IRC 2018 R312.1.2 Ex.1)"), inches(34)),
-                new GuardOpeningLessThan(IN.elsewhere("(as IRC 2018 R312.1.3 Ex.2)"), inches(4, 3, 8)));
-    }
-
-    private static List<Proviso> nearby() {
-        return List.of(UnguardedDropAtMost.within(IN.read("(as IRC 2018 R312.1.1)"), inches(36)));
+                new GuardOpeningLessThan(IN.elsewhere("(as IRC 2018 R312.1.3 Ex.2)"), inches(4, 3, 8)),
+                new UnguardedEdgeDropAtMost(IN.read("(as IRC 2018 R312.1.1)"), inches(30)),
+                new EdgeGuardHeightAtLeast(IN.read("(as IRC 2018 R312.1.2)"), inches(36)),
+                new EdgeGuardOpeningLessThan(IN.read("(as IRC 2018 R312.1.3)"), inches(4)));
     }
 }

@@ -14,6 +14,7 @@ public final class Lessons {
                         SpaceLessons.all(),
                         HeaderLessons.all(),
                         LandingLessons.all(),
+                        EdgeLessons.all(),
                         LookLessons.all(),
                         AcrossLessons.all(),
                         EndLessons.all(),

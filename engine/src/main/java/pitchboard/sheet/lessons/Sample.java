@@ -86,6 +86,7 @@ record Sample(HeadJoin join, HeadFixing fixing, FootDetail foot, Risers risers, 
                 Landing.UNMEASURED,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Sights.NONE);
     }
 
@@ -114,7 +115,13 @@ record Sample(HeadJoin join, HeadFixing fixing, FootDetail foot, Risers risers, 
                         Optional.empty(),
                         Optional.empty(),
                         Handrail.Past.NONE),
-                new Guard(false, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
+                new Guard(
+                        false,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
                 Wishes.NONE,
                 Brief.Use.DWELLING,
                 Optional.empty(),

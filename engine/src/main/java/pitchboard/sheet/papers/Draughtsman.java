@@ -8,6 +8,7 @@ import pitchboard.sheet.Sheet;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.frame.TitleBlock;
+import pitchboard.sheet.rails.EdgeSheet;
 import pitchboard.sheet.rails.HandrailSheet;
 import pitchboard.sheet.rails.InfillSheet;
 import pitchboard.sheet.rails.PostSheet;
@@ -60,6 +61,7 @@ public final class Draughtsman {
         drafts.addAll(RailSheet.of(subject, frame));
         drafts.addAll(PostSheet.of(subject, frame));
         drafts.addAll(InfillSheet.of(subject, frame));
+        drafts.addAll(EdgeSheet.of(subject, frame));
         drafts.addAll(HandrailSheet.of(subject, frame));
         // How many pages the others take only shows when they are laid out, and every sheet says "of" how many it is.
         drafts.addAll(PartsSheet.of(subject, frame));

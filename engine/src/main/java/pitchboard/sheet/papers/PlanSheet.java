@@ -2,22 +2,13 @@ package pitchboard.sheet.papers;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import pitchboard.brief.TreadMakeUp;
 import pitchboard.measure.Length;
-import pitchboard.parts.PartId;
-import pitchboard.parts.SideView;
 import pitchboard.parts.StringerSpacing;
-import pitchboard.plane.Outline;
 import pitchboard.plane.Point;
 import pitchboard.sheet.Box;
-import pitchboard.sheet.Fill;
-import pitchboard.sheet.Pen;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Dimensions;
 import pitchboard.sheet.drafting.Draft;
-import pitchboard.sheet.drafting.Hatch;
-import pitchboard.sheet.drafting.Material;
 import pitchboard.sheet.drafting.Notes;
 import pitchboard.sheet.drafting.Pencil;
 import pitchboard.sheet.drafting.Scale;
@@ -25,26 +16,23 @@ import pitchboard.sheet.drafting.Signs;
 import pitchboard.sheet.drafting.Station;
 import pitchboard.sheet.drafting.View;
 import pitchboard.sheet.frame.Frame;
-import pitchboard.sheet.rails.RailPlan;
-import pitchboard.sheet.subject.SidePicture;
+import pitchboard.sheet.rails.EdgePlan;
+import pitchboard.sheet.rails.PlanPicture;
+import pitchboard.sheet.rails.PlanSurroundings;
 import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 import pitchboard.sheet.type.Typesetter;
-import pitchboard.site.Landing;
+import pitchboard.site.Hand;
 import pitchboard.site.Side;
 import pitchboard.stair.Stair;
 
 /** The stair from above. The climber's left is up the page: y counts from the right-hand end of the treads. */
 final class PlanSheet {
-    private static final Length FLOOR_SHOWN = Length.inches(26);
-    private static final Length WALL_SHOWN = Length.inches(4);
-    private static final Length BESIDE = Length.inches(8);
-    private static final Length LANDING_SHOWN = Length.inches(60);
-
     private final Subject subject;
     private final Stair stair;
     private final Length width;
+    private final PlanSurroundings around;
     private final Draft draft;
     private final Pencil pencil;
     private final View view;
@@ -53,6 +41,7 @@ final class PlanSheet {
         this.subject = subject;
         this.stair = subject.stair();
         this.width = stair.brief().width();
+        this.around = new PlanSurroundings(stair);
         this.draft = frame.draft("plan", "Plan");
         this.pencil = draft.pencil();
         Box room = draft.room().withoutLeft(28).withoutRight(8).withoutTop(14).withoutBottom(44);
@@ -66,90 +55,15 @@ final class PlanSheet {
     }
 
     private List<Point> extent() {
-        List<Point> points = new ArrayList<>(SideView.rectangle(
-                        stair.nosing(1).x().minus(Length.inches(10)),
-                        BESIDE.negated(),
-                        stair.headerFace().plus(FLOOR_SHOWN),
-                        width.plus(BESIDE))
-                .corners());
-        bottomLanding().ifPresent(landing -> points.addAll(landing.corners()));
-        return points;
+        return around.extent();
     }
 
     private void draw() {
-        floorAndWalls();
-        landings();
-        treads();
-        stringers();
-        RailPlan.draw(draft, view, stair);
+        PlanPicture.draw(draft, view, stair);
         wayUp();
         across();
         along();
         notes();
-    }
-
-    private List<Spot> box(Length left, Length bottom, Length right, Length top) {
-        return view.at(SideView.rectangle(left, bottom, right, top));
-    }
-
-    private void floorAndWalls() {
-        Length face = stair.headerFace();
-        Length edge = face.minus(stair.site().head().deckingOverhang().orElse(Length.ZERO));
-        Length back = face.plus(FLOOR_SHOWN);
-        pencil.fill(Fill.LIGHT, box(edge, BESIDE.negated(), back, width.plus(BESIDE)));
-        pencil.line(Pen.OUTLINE, view.at(edge, BESIDE.negated()), view.at(edge, width.plus(BESIDE)));
-        pencil.line(Pen.HIDDEN, view.at(face, BESIDE.negated()), view.at(face, width.plus(BESIDE)));
-        new Signs(pencil).breakLine(view.at(back, BESIDE.negated()), view.at(back, width.plus(BESIDE)));
-        wall(stair.site().leftSide(), width, width.plus(WALL_SHOWN));
-        wall(stair.site().rightSide(), WALL_SHOWN.negated(), Length.ZERO);
-    }
-
-    private void wall(Side side, Length bottom, Length top) {
-        if (side == Side.WALL) {
-            List<Spot> wall = box(stair.nosing(1).x().minus(Length.inches(10)), bottom, stair.headerFace(), top);
-            new Hatch(pencil).inside(wall, Material.TIMBER_ACROSS);
-            pencil.outline(Pen.OUTLINE, wall);
-        }
-    }
-
-    /** A landing much larger than the flight would only make the flight small, and is left out. */
-    private Optional<Outline> bottomLanding() {
-        Landing landing = stair.site().bottom();
-        Length front = stair.riserThickness().negated();
-        return landing.depth()
-                .filter(depth -> depth.isAtMost(LANDING_SHOWN))
-                .flatMap(depth -> landing.width()
-                        .filter(across -> across.isAtMost(width.plus(LANDING_SHOWN)))
-                        .map(across -> SideView.rectangle(
-                                front.minus(depth),
-                                width.minus(across).dividedBy(2),
-                                front,
-                                width.plus(across).dividedBy(2))));
-    }
-
-    private void landings() {
-        bottomLanding().ifPresent(landing -> pencil.outline(Pen.GHOST, view.at(landing)));
-    }
-
-    private void stringers() {
-        Length half = stair.brief().stringers().stock().thickness().dividedBy(2);
-        for (Length middle : StringerSpacing.of(stair.brief()).middles()) {
-            draft.pencil(SidePicture.ref(PartId.STRINGER))
-                    .outline(Pen.HIDDEN, box(Length.ZERO, middle.minus(half), stair.headerFace(), middle.plus(half)));
-        }
-    }
-
-    private void treads() {
-        TreadMakeUp treads = stair.brief().treads();
-        Pencil hand = draft.pencil(SidePicture.ref(PartId.TREAD));
-        for (int step = 1; step <= stair.treads(); step++) {
-            Length front = stair.nosing(step).x();
-            hand.outline(Pen.OUTLINE, Fill.WHITE, box(front, Length.ZERO, front.plus(treads.width()), width));
-            for (int board = 1; board < treads.boards(); board++) {
-                Length gap = front.plus(treads.boardWidth().plus(treads.gap()).times(board));
-                hand.line(Pen.THIN, view.at(gap, Length.ZERO), view.at(gap, width));
-            }
-        }
     }
 
     private void wayUp() {
@@ -223,15 +137,16 @@ final class PlanSheet {
 
     private void notes() {
         Notes notes = new Notes(pencil, 60);
-        Spot top = view.at(stair.run().times(stair.treads()).dividedBy(2), width);
+        boolean edge = EdgePlan.reach(stair, Hand.LEFT).isPositive();
+        Spot top = view.at(stair.run().times(stair.treads()).dividedBy(edge ? 4 : 2), width);
         notes.onArea(
                 top.shifted(0, view.onPaper(Length.inches(1))),
                 List.of(top.shifted(9, -8), top.shifted(14, -11)),
                 side("climber's left", stair.site().leftSide()));
         Spot bottom = view.at(stair.run().times(stair.treads()).dividedBy(2), Length.ZERO);
-        double belowWall = view.onPaper(WALL_SHOWN) + Lettering.NOTE.capHeight() + 1.2;
+        double belowWall = view.onPaper(PlanSurroundings.WALL_SHOWN) + Lettering.NOTE.capHeight() + 1.2;
         pencil.text(
-                bottom.shifted(0, Math.max(view.onPaper(BESIDE) - 1, belowWall)),
+                bottom.shifted(0, Math.max(view.onPaper(PlanSurroundings.BESIDE) - 1, belowWall)),
                 side("climber's right", stair.site().rightSide()),
                 Lettering.NOTE,
                 Align.CENTRE);

@@ -30,15 +30,16 @@ final class CostSheet {
         this.costing = costing;
     }
 
-    static List<Draft> of(Offer offer, Frame frame) {
+    static List<Draft> of(Offer offer, Frame frame, String id, String title) {
         CostSheet sheet = new CostSheet(offer.costing());
+        offer.cautions().forEach(words -> sheet.table.row("LOOK FIRST", words, ""));
         sheet.warnings();
         for (LineKind kind : LineKind.values()) {
             sheet.lines(kind);
         }
         sheet.price();
         sheet.rules();
-        return sheet.table.over(page -> frame.draft(page == 1 ? "cost" : "cost-" + page, "Cost, for the crew alone"));
+        return sheet.table.over(page -> frame.draft(id, page, title));
     }
 
     private void warnings() {

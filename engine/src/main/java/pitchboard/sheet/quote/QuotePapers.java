@@ -1,6 +1,9 @@
 package pitchboard.sheet.quote;
 
 import java.util.List;
+import pitchboard.afterwards.Afterwards;
+import pitchboard.brief.Paper;
+import pitchboard.brief.Title;
 import pitchboard.sheet.Sheet;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.frame.TitleBlock;
@@ -15,7 +18,7 @@ public final class QuotePapers {
     /** For the crew: every figure. */
     public static List<Sheet> cost(Offer offer) {
         Frame frame = frame(offer);
-        return frame.bind(CostSheet.of(offer, frame));
+        return frame.bind(CostSheet.of(offer, frame, "cost", "Cost, for the crew alone"));
     }
 
     /** For the customer; empty while a price is missing. */
@@ -27,7 +30,20 @@ public final class QuotePapers {
                 .orElse(List.of());
     }
 
+    /** For the crew, when the job is done. */
+    public static List<Sheet> afterwards(Offer offer, Afterwards after) {
+        Frame frame = frame(offer);
+        return frame.bind(AfterwardsSheet.of(after, frame));
+    }
+
     private static Frame frame(Offer offer) {
-        return new Frame(offer.paper(), new TitleBlock(offer.title(), offer.rulebook(), offer.fingerprint(), CAUTION));
+        Title job = offer.title();
+        Title title = new Title(
+                job.job(), job.client(), job.place(), offer.costing().quotedOn().words());
+        return frame(title, offer.paper(), offer.rulebook(), offer.fingerprint());
+    }
+
+    static Frame frame(Title title, Paper paper, String rulebook, String fingerprint) {
+        return new Frame(paper, new TitleBlock(title, rulebook, fingerprint, CAUTION));
     }
 }

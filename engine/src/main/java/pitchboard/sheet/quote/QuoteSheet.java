@@ -1,84 +1,115 @@
 package pitchboard.sheet.quote;
 
+import java.util.ArrayList;
 import java.util.List;
 import pitchboard.costing.Costing;
+import pitchboard.costing.Estimator;
+import pitchboard.costing.Extra;
 import pitchboard.costing.Payment;
 import pitchboard.costing.Price;
+import pitchboard.costing.Scope;
+import pitchboard.measure.Tape;
 import pitchboard.money.Money;
 import pitchboard.sheet.Box;
-import pitchboard.sheet.Pen;
-import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Draft;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.table.Column;
 import pitchboard.sheet.table.Table;
-import pitchboard.sheet.type.Align;
 import pitchboard.sheet.type.Lettering;
 
-/** What the customer signs: scope, price, payments, terms, what is not in it, how long it holds. */
+/** What the customer signs: scope, drawing, price, payments, terms, what is not in it, how long it holds. */
 final class QuoteSheet {
-    private static final double SIGNATURES = 26;
-    private static final Lettering LETTERS = Lettering.ofCapitals(2.8);
+    private static final double DRAWING = 104;
+    private static final double GAP = 8;
+    private static final Lettering LETTERS = Lettering.ofCapitals(2.4);
 
     private final Offer offer;
     private final Costing costing;
     private final Price price;
+    private final Frame frame;
     private final Table table = Table.of(
-                    Column.left("", 52).bold(),
+                    Column.left("", 31).bold(),
                     Column.rest(""),
-                    Column.right("", 46).bold())
+                    Column.right("", 30).bold())
             .lettered(LETTERS);
 
-    private QuoteSheet(Offer offer, Price price) {
+    private QuoteSheet(Offer offer, Price price, Frame frame) {
         this.offer = offer;
         this.costing = offer.costing();
         this.price = price;
+        this.frame = frame;
     }
 
     static List<Draft> of(Offer offer, Price price, Frame frame) {
-        QuoteSheet sheet = new QuoteSheet(offer, price);
+        QuoteSheet sheet = new QuoteSheet(offer, price, frame);
         sheet.rows();
-        List<Draft> pages = sheet.table.over(page -> frame.draft(page == 1 ? "quote" : "quote-" + page, "Quote"));
-        sheet.signatures(pages.get(pages.size() - 1));
+        return sheet.pages();
+    }
+
+    /** Words on the left, a stair on the right, until neither is left; the signatures stand on the last page. */
+    private List<Draft> pages() {
+        List<Draft> pages = new ArrayList<>();
+        int next = 0;
+        while (next < table.rowCount() || pages.size() < offer.stairs().size()) {
+            Draft page = frame.draft("quote", pages.size() + 1, "Quote");
+            Box room = page.room().withoutBottom(QuoteEnds.SIGNATURES);
+            if (pages.isEmpty()) {
+                room = room.withoutTop(new QuoteEnds(page).head(offer, price));
+            }
+            boolean drawn = pages.size() < offer.stairs().size();
+            if (drawn) {
+                Estimator.Built built = offer.stairs().get(pages.size());
+                StairDrawing.draw(page, built.stair(), room.rightPart(DRAWING));
+            }
+            Box words = drawn ? room.withoutRight(DRAWING + GAP) : room;
+            next = next < table.rowCount() ? table.draw(page, words, next).next() : next;
+            pages.add(page);
+        }
+        new QuoteEnds(pages.get(pages.size() - 1)).signatures();
         return pages;
     }
 
     private void rows() {
-        table.heading("What we build");
-        offer.scope().forEach(line -> table.row("", line, ""));
+        for (Estimator.Built built : offer.stairs()) {
+            table.heading("What we build: " + built.stair().brief().title().job());
+            Scope.of(built.stair(), built.parts(), Tape.Style.PRINTED)
+                    .forEach(item -> table.row(item.topic(), item.words(), ""));
+        }
+        costing.rates().pad().ifPresent(pad -> table.row("pad", "of concrete, dug and poured", ""));
+        under("with it", costing.rates().extras().stream().map(Extra::what).toList());
         table.heading("Price in " + costing.rates().currency().code());
-        table.row("the whole work", "materials, labour and taxes", price.total().digits());
-        Money taxes = Money.none(costing.rates().currency());
-        for (Price.Tax tax : price.taxes()) {
-            taxes = taxes.plus(tax.amount());
+        price();
+        table.heading("What holds between us");
+        under("terms", costing.rates().wording().terms());
+        under("not in the price", exclusions());
+        if (!offer.cautions().isEmpty()) {
+            table.row("before it is built", QuoteEnds.UNSETTLED, "");
         }
-        table.row("", "of it taxes", taxes.digits());
-        table.heading("Payments");
+    }
+
+    private void price() {
+        Money taxes = price.taxTotal();
+        String words = "materials and labour" + (taxes.isZero() ? "" : ", " + taxes.digits() + " of taxes in it");
+        table.row("the whole work", words, price.total().digits());
+        String topic = "of it due";
         for (Payment payment : price.payments()) {
-            table.row("", payment.when(), payment.amount().digits());
-        }
-        sentences("Terms", costing.rates().terms());
-        sentences("Not in this price", costing.rates().exclusions());
-        table.heading("This offer holds until "
-                + costing.quotedOn().later(costing.rates().validDays()) + ". Made on " + costing.quotedOn() + ".");
-    }
-
-    private void sentences(String heading, List<String> sentences) {
-        if (!sentences.isEmpty()) {
-            table.heading(heading);
-            sentences.forEach(sentence -> table.row("", sentence, ""));
+            table.row(topic, payment.when(), payment.amount().digits());
+            topic = "";
         }
     }
 
-    private void signatures(Draft page) {
-        Box foot = page.room().bottomPart(SIGNATURES);
-        double half = foot.width() / 2;
-        line(page, foot.left(), half - 12, foot.bottom() - 6, "for the customer, with the date");
-        line(page, foot.left() + half, half - 4, foot.bottom() - 6, "for the crew, with the date");
+    private List<String> exclusions() {
+        List<String> all = new ArrayList<>(costing.rates().wording().exclusions());
+        offer.stairs().forEach(built -> all.addAll(Scope.notPriced(built.stair(), built.parts())));
+        return all;
     }
 
-    private static void line(Draft page, double left, double width, double y, String words) {
-        page.pencil().line(Pen.PENCIL, Spot.of(left, y), Spot.of(left + width, y));
-        page.pencil().text(Spot.of(left, y + 4), words, Lettering.NOTE, Align.LEFT);
+    /** The topic stands beside the first of them alone. */
+    private void under(String topic, List<String> sentences) {
+        String beside = topic;
+        for (String sentence : sentences) {
+            table.row(beside, sentence, "");
+            beside = "";
+        }
     }
 }

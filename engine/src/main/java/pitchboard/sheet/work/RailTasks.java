@@ -8,6 +8,7 @@ import pitchboard.measure.Length;
 import pitchboard.measure.Marked;
 import pitchboard.parts.PartId;
 import pitchboard.railing.Brackets;
+import pitchboard.railing.EdgeLayout;
 import pitchboard.railing.GuardLayout;
 import pitchboard.railing.Post;
 import pitchboard.sheet.subject.Subject;
@@ -20,8 +21,17 @@ record RailTasks(Subject subject, GuardLayout guard) {
     static List<Task> of(Subject subject) {
         List<Task> tasks = new ArrayList<>();
         GuardLayout.find(subject.stair()).ifPresent(guard -> tasks.addAll(new RailTasks(subject, guard).tasks()));
+        EdgeLayout.find(subject.stair()).forEach(edge -> tasks.add(edge(subject, edge)));
         subject.findPart(PartId.HANDRAIL).ifPresent(part -> tasks.addAll(handrail(subject)));
         return tasks;
+    }
+
+    private static Task edge(Subject subject, EdgeLayout edge) {
+        return new Task(
+                "Put up the guard along the upper floor's edge, " + edge.hand().words()
+                        + ": posts from the marks of its sheet, each from the end of the treads, plumb both ways; then the"
+                        + " rails, then the infill.",
+                subject.size(edge.height()) + " above the finished floor, level");
     }
 
     private Stair stair() {

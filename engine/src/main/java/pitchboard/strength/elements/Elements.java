@@ -37,9 +37,9 @@ public final class Elements {
     }
 
     /** Linear and elastic; a plate that cannot be reckoned, or that its supports let move, is answered with the reasons. */
-    public static Answer solve(Plate plate, Effort effort) {
+    public static PlateAnswer solve(Plate plate, Effort effort) {
         List<String> troubles = plate.troubles();
-        return troubles.isEmpty() ? new Elements(plate, effort).run() : new Answer.CannotTell(troubles);
+        return troubles.isEmpty() ? new Elements(plate, effort).run() : new PlateAnswer.CannotTell(troubles);
     }
 
     /**
@@ -53,11 +53,11 @@ public final class Elements {
         return Mesher.mesh(plate.outlineWithEnds(), effort.coarsest(), fineAt);
     }
 
-    private Answer run() {
+    private PlateAnswer run() {
         try {
-            return onAllMeshes().<Answer>map(this::answer).orElse(new Answer.CannotTell(List.of(MOVES)));
+            return onAllMeshes().<PlateAnswer>map(this::answer).orElse(new PlateAnswer.CannotTell(List.of(MOVES)));
         } catch (TooLarge tooLarge) {
-            return new Answer.CannotTell(List.of(tooLarge.getMessage()));
+            return new PlateAnswer.CannotTell(List.of(tooLarge.getMessage()));
         }
     }
 
@@ -114,18 +114,18 @@ public final class Elements {
 
     private boolean isAway(double x, double y) {
         for (Xy place : sharp) {
-            if (Math.hypot(x - place.x(), y - place.y()) < effort.awayMm()) {
+            if (Xy.length(x - place.x(), y - place.y()) < effort.awayMm()) {
                 return false;
             }
         }
         return true;
     }
 
-    private Answer.Solved answer(Finding finest) {
+    private PlateAnswer.Solved answer(Finding finest) {
         Mesh mesh = finest.field().mesh;
         List<Peak> found = new ArrayList<>();
         finest.places().forEach((kind, node) -> found.add(new Peak(kind, Limit.of(peaks.get(kind)), at(mesh, node))));
-        return new Answer.Solved(
+        return new PlateAnswer.Solved(
                 Limit.of(falls),
                 at(mesh, finest.lowest()),
                 reactions(finest.field()),

@@ -2,7 +2,8 @@ package pitchboard.strength.elements;
 
 import java.util.Arrays;
 import java.util.List;
-import pitchboard.strength.elements.algebra.Ordering;
+import pitchboard.strength.elements.algebra.Dissection;
+import pitchboard.strength.elements.algebra.SparseMatrix;
 import pitchboard.strength.elements.mesh.Mesh;
 import pitchboard.strength.elements.mesh.Polygon;
 import pitchboard.strength.elements.mesh.Xy;
@@ -20,7 +21,8 @@ final class Holding {
     /** For each node the support that holds it, or {@link #NONE}. */
     final int[] supportOf;
 
-    final int unknowns;
+    /** Over the unknowns. */
+    final SparseMatrix matrix;
     /** Which movements nothing lets happen, for nodes that are held by themselves. */
     private final boolean[] still;
 
@@ -39,7 +41,10 @@ final class Holding {
         this.arm = new double[2 * mesh.nodes()];
         this.still = new boolean[2 * mesh.nodes()];
         findSupports();
-        this.unknowns = number();
+        this.matrix = outline();
+        for (int node = 0; node < mesh.nodes(); node++) {
+            tie(node, matrix.firstUnknowns()[vertexOf[node]]);
+        }
     }
 
     private void findSupports() {
@@ -73,24 +78,24 @@ final class Holding {
         }
     }
 
-    /** Numbers the unknowns in an order that keeps the matrix narrow. */
-    private int number() {
+    /** An empty matrix over the unknowns, cut so that few numbers fill up. */
+    private SparseMatrix outline() {
         int[][] groups = new int[mesh.triangles()][Mesh.NODES_OF_ELEMENT];
-        for (int triangle = 0; triangle < mesh.triangles(); triangle++) {
+        double[] x = new double[groups.length];
+        double[] y = new double[groups.length];
+        for (int triangle = 0; triangle < groups.length; triangle++) {
             for (int i = 0; i < Mesh.NODES_OF_ELEMENT; i++) {
-                groups[triangle][i] = vertexOf[mesh.node(triangle, i)];
+                int node = mesh.node(triangle, i);
+                groups[triangle][i] = vertexOf[node];
+                x[triangle] += mesh.x()[node] / Mesh.NODES_OF_ELEMENT;
+                y[triangle] += mesh.y()[node] / Mesh.NODES_OF_ELEMENT;
             }
         }
-        int[] firstUnknown = new int[mesh.nodes() + supports.size()];
-        int count = 0;
-        for (int vertex : Ordering.of(firstUnknown.length, groups)) {
-            firstUnknown[vertex] = count;
-            count += freedoms(vertex);
+        int[] freedoms = new int[mesh.nodes() + supports.size()];
+        for (int vertex = 0; vertex < freedoms.length; vertex++) {
+            freedoms[vertex] = freedoms(vertex);
         }
-        for (int node = 0; node < mesh.nodes(); node++) {
-            tie(node, firstUnknown[vertexOf[node]]);
-        }
-        return count;
+        return new SparseMatrix(Dissection.of(freedoms.length, groups, x, y), freedoms);
     }
 
     private int freedoms(int vertex) {
@@ -140,7 +145,7 @@ final class Holding {
 
     /** What forces on the nodes do to the unknowns. */
     double[] gathered(double[] forces) {
-        double[] f = new double[unknowns];
+        double[] f = new double[matrix.size()];
         for (int i = 0; i < forces.length; i++) {
             if (main[i] != NONE) {
                 f[main[i]] += forces[i];

@@ -32,7 +32,7 @@ public record Plate(
         if (!(thicknessMm > 0 && thicknessMm < 1e6)) {
             troubles.add("thickness must be above 0 mm, got " + thicknessMm);
         }
-        if (!(Math.hypot(grain.x(), grain.y()) > 0)) {
+        if (!(Xy.length(grain.x(), grain.y()) > 0)) {
             troubles.add("the direction of the grain must not be nothing, got " + grain);
         }
         if (supports.isEmpty()) {
@@ -72,7 +72,7 @@ public record Plate(
     }
 
     Grain turnedGrain() {
-        double length = Math.hypot(grain.x(), grain.y());
+        double length = Xy.length(grain.x(), grain.y());
         return new Grain(wood, grain.x() / length, grain.y() / length);
     }
 

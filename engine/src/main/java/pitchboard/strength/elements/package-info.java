@@ -1,7 +1,7 @@
 /**
  * Plane-stress finite elements for a board of timber cut to any outline, the grain along the board.
  * In: a {@link pitchboard.strength.elements.Plate} in mm and N. Out: deflection, reactions, stresses away from sharp
- * corners, all with their convergence; and beside it the instant answer of a beam.
+ * corners, all with their convergence.
  * Knows nothing about stairs. Enter by {@link pitchboard.strength.elements.Elements}.
  *
  * <p>The element is the six-node triangle: any outline can be meshed with triangles that shrink toward the corners cut

@@ -54,6 +54,8 @@ public final class En338 {
                     stress(cells[6]),
                     stress(cells[7]),
                     stress(cells[8]),
+                    stress(cells[9]),
+                    stress(cells[10]),
                     Double.parseDouble(cells[11]),
                     cracksInside,
                     source));

@@ -174,6 +174,36 @@ final class ApprovedDocumentK2013LimitsTest {
             guard-opening-less-than | guard no              | NOT_APPLICABLE
             guard-not-climbable | guard yes                 | CANNOT_TELL
             guard-not-climbable | guard no                  | NOT_APPLICABLE
+            # 1.41: a guard along the upper floor's edge where the drop is more than 600 mm
+            unguarded-edge-drop-at-most | edge left 1200 mm; risers 5; total rise 600 mm | PASS
+            unguarded-edge-drop-at-most | edge left 1200 mm; risers 5; total rise 599.9 mm | PASS
+            unguarded-edge-drop-at-most | edge left 1200 mm; risers 5; total rise 600.1 mm | FAIL
+            unguarded-edge-drop-at-most | edge left 1200 mm; risers 5; total rise 599.9 mm; setting outdoors | CANNOT_TELL
+            unguarded-edge-drop-at-most | edge left 1200 mm; edge guard 1100 mm | PASS
+            unguarded-edge-drop-at-most | edge left ?; risers 5; total rise 599.9 mm | PASS
+            unguarded-edge-drop-at-most | edge left ? | CANNOT_TELL
+            unguarded-edge-drop-at-most |  | NOT_APPLICABLE
+            # Diagram 3.1: a guard along the upper floor's edge at least 900 mm high
+            edge-guard-height-at-least | edge left 1200 mm; guard yes; edge guard 900 mm | PASS
+            edge-guard-height-at-least | edge left 1200 mm; guard yes; edge guard 899.9 mm | FAIL
+            edge-guard-height-at-least | edge left 1200 mm; guard yes; edge guard 900.1 mm | PASS
+            edge-guard-height-at-least | guard yes; edge left ? | CANNOT_TELL
+            edge-guard-height-at-least | edge left 1200 mm; guard yes | NOT_APPLICABLE
+            edge-guard-height-at-least | guard yes | NOT_APPLICABLE
+            edge-guard-height-at-least | edge left 1200 mm; guard no | NOT_APPLICABLE
+            # Diagram 3.1: outdoors a guard along the upper floor's edge at least 1100 mm high
+            outdoor-edge-guard-height-at-least | edge left 1200 mm; setting outdoors; guard yes; edge guard 1100 mm | PASS
+            outdoor-edge-guard-height-at-least | edge left 1200 mm; setting outdoors; guard yes; edge guard 1099.9 mm | FAIL
+            outdoor-edge-guard-height-at-least | edge left 1200 mm; setting outdoors; guard yes; edge guard 1100.1 mm | PASS
+            outdoor-edge-guard-height-at-least | edge left ?; setting outdoors; guard yes | CANNOT_TELL
+            outdoor-edge-guard-height-at-least | edge left 1200 mm; setting indoors; guard yes; edge guard 1099.9 mm | NOT_APPLICABLE
+            # 3.3: openings in the guard along the upper floor's edge less than 100 mm
+            edge-guard-opening-less-than | edge left 1200 mm; guard yes; edge guard 1100 mm; opening 100 mm | FAIL
+            edge-guard-opening-less-than | edge left 1200 mm; guard yes; edge guard 1100 mm; opening 99.9 mm | PASS
+            edge-guard-opening-less-than | edge left 1200 mm; guard yes; edge guard 1100 mm; opening 100.1 mm | FAIL
+            edge-guard-opening-less-than | edge left 1200 mm; guard yes; edge guard 1100 mm; opening ? | CANNOT_TELL
+            edge-guard-opening-less-than | guard yes; edge left ? | CANNOT_TELL
+            edge-guard-opening-less-than | edge left 1200 mm; guard yes | NOT_APPLICABLE
             """);
 
     /** Alike by design; alike or not at all; asked about; an angle no tape meets; a loft between pass and fail. */

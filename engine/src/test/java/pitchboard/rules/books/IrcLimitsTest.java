@@ -310,6 +310,30 @@ final class IrcLimitsTest {
             guard-triangle-less-than | triangle 6 1/64 in   | FAIL
             guard-triangle-less-than | triangle ?           | CANNOT_TELL
             guard-triangle-less-than | guard no             | NOT_APPLICABLE
+            # R312.1.1: a guard along the upper floor's edge where the drop is more than 30 in
+            unguarded-edge-drop-at-most | edge left 48 in; risers 5; total rise 30 in | PASS
+            unguarded-edge-drop-at-most | edge left 48 in; risers 5; total rise 29 63/64 in | PASS
+            unguarded-edge-drop-at-most | edge left 48 in; risers 5; total rise 30 1/64 in | FAIL
+            unguarded-edge-drop-at-most | edge left 48 in; risers 5; total rise 29 63/64 in; setting outdoors | CANNOT_TELL
+            unguarded-edge-drop-at-most | edge left 48 in; edge guard 42 in | PASS
+            unguarded-edge-drop-at-most | edge left ?; risers 5; total rise 29 63/64 in | PASS
+            unguarded-edge-drop-at-most | edge left ? | CANNOT_TELL
+            unguarded-edge-drop-at-most |  | NOT_APPLICABLE
+            # R312.1.2: a guard along the upper floor's edge at least 36 in high
+            edge-guard-height-at-least | edge left 48 in; guard yes; edge guard 36 in | PASS
+            edge-guard-height-at-least | edge left 48 in; guard yes; edge guard 35 63/64 in | FAIL
+            edge-guard-height-at-least | edge left 48 in; guard yes; edge guard 36 1/64 in | PASS
+            edge-guard-height-at-least | guard yes; edge left ? | CANNOT_TELL
+            edge-guard-height-at-least | edge left 48 in; guard yes | NOT_APPLICABLE
+            edge-guard-height-at-least | guard yes | NOT_APPLICABLE
+            edge-guard-height-at-least | edge left 48 in; guard no | NOT_APPLICABLE
+            # R312.1.3: openings in the guard along the upper floor's edge less than 4 in
+            edge-guard-opening-less-than | edge left 48 in; guard yes; edge guard 42 in; opening 4 in | FAIL
+            edge-guard-opening-less-than | edge left 48 in; guard yes; edge guard 42 in; opening 3 63/64 in | PASS
+            edge-guard-opening-less-than | edge left 48 in; guard yes; edge guard 42 in; opening 4 1/64 in | FAIL
+            edge-guard-opening-less-than | edge left 48 in; guard yes; edge guard 42 in; opening ? | CANNOT_TELL
+            edge-guard-opening-less-than | guard yes; edge left ? | CANNOT_TELL
+            edge-guard-opening-less-than | edge left 48 in; guard yes | NOT_APPLICABLE
             # R303.7: 1 footcandle on the treads, and from 6 risers on a switch at each floor
             light-indoors | lit no                          | FAIL
             light-indoors | lit yes                         | CANNOT_TELL

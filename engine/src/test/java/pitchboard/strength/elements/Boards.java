@@ -3,6 +3,7 @@ package pitchboard.strength.elements;
 import java.util.ArrayList;
 import java.util.List;
 import pitchboard.strength.elements.mesh.Xy;
+import pitchboard.strength.elements.throat.SlopedBeam;
 
 /** Notched boards for tests, in mm, as they stand: x level, y up, the first corner at the first riser's foot. */
 public final class Boards {
@@ -30,15 +31,15 @@ public final class Boards {
      * @param steps the number of level cuts
      */
     public record Stringer(double rise, double run, int steps, double depth) {
-        double hypotenuse() {
+        public double hypotenuse() {
             return Math.hypot(rise, run);
         }
 
-        double cos() {
+        public double cos() {
             return run / hypotenuse();
         }
 
-        double sin() {
+        public double sin() {
             return rise / hypotenuse();
         }
 
@@ -47,7 +48,7 @@ public final class Boards {
         }
 
         /** From the board, along the grain from the first nosing and up from its lower edge, to where it stands. */
-        Xy stand(double along, double up) {
+        public Xy stand(double along, double up) {
             double x = along + rise * sin();
             double y = up - (depth - rise * cos());
             return new Xy(INCH * (cos() * x - sin() * y), INCH * (sin() * x + cos() * y));

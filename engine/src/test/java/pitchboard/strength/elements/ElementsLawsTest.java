@@ -15,14 +15,14 @@ import pitchboard.strength.elements.mesh.Xy;
 final class ElementsLawsTest {
     private static final Effort COARSE = new Effort(new Fineness(100, 8, 1), 1, 25.4);
 
-    private static Answer.Solved solve(Plate plate) {
-        return (Answer.Solved) Elements.solve(plate, COARSE);
+    private static PlateAnswer.Solved solve(Plate plate) {
+        return (PlateAnswer.Solved) Elements.solve(plate, COARSE);
     }
 
     @RepeatedTest(15)
     void reactions_sum_to_the_load_and_turn_nothing(RepetitionInfo repetition) {
         Plate plate = anyPlate(new Random(repetition.getCurrentRepetition()));
-        Answer.Solved solved = solve(plate);
+        PlateAnswer.Solved solved = solve(plate);
         double up = solved.reactions().stream().mapToDouble(Reaction::upN).sum();
         double level = solved.reactions().stream().mapToDouble(Reaction::levelN).sum();
         double down = plate.loads().stream().mapToDouble(EdgeLoad::totalY).sum();
@@ -46,8 +46,8 @@ final class ElementsLawsTest {
         Plate plate = anyPlate(new Random(100 + repetition.getCurrentRepetition()));
         List<EdgeLoad> twice = new ArrayList<>(plate.loads());
         twice.addAll(plate.loads());
-        Answer.Solved one = solve(plate);
-        Answer.Solved two = solve(withLoads(plate, twice));
+        PlateAnswer.Solved one = solve(plate);
+        PlateAnswer.Solved two = solve(withLoads(plate, twice));
         assertThat(two.fallMm().finest()).isCloseTo(2 * one.fallMm().finest(), within(1e-8));
         for (Peak.Kind kind : Peak.Kind.values()) {
             double single = one.peak(kind).mpa().finest();
@@ -102,7 +102,8 @@ final class ElementsLawsTest {
                 new Support(new Xy(600, 200), new Xy(400, 200), Support.Face.RIGID, Support.Held.LEVEL));
         List<EdgeLoad> loads = List.of(EdgeLoad.down(new Xy(400, 200), new Xy(600, 200), 1000));
         Plate plate = new Plate(outline, 38, Boards.douglasFir(), new Xy(1, 0), ends, loads);
-        Answer.Solved solved = (Answer.Solved) Elements.solve(plate, new Effort(new Fineness(40, 3, 0.7), 2, 20));
+        PlateAnswer.Solved solved =
+                (PlateAnswer.Solved) Elements.solve(plate, new Effort(new Fineness(40, 3, 0.7), 2, 20));
         assertThat(solved.reactions().get(0).upN()).isCloseTo(500, within(1e-6));
         assertThat(solved.reactions().get(1).upN()).isCloseTo(500, within(1e-6));
         assertThat(solved.lowest().x()).isBetween(400.0, 600.0);

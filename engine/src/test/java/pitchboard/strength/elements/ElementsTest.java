@@ -19,7 +19,7 @@ final class ElementsTest {
     }
 
     private static List<String> reasons(Plate plate) {
-        return ((Answer.CannotTell) Elements.solve(plate, EFFORT)).because();
+        return ((PlateAnswer.CannotTell) Elements.solve(plate, EFFORT)).because();
     }
 
     @Test
@@ -61,8 +61,8 @@ final class ElementsTest {
     @Test
     void too_fine_a_mesh_is_told() {
         Effort mad = new Effort(Fineness.uniform(0.05), 1, 30);
-        Answer answer = Elements.solve(plate(BOARD, 38, List.of(LEFT), List.of(TOP)), mad);
-        assertThat(((Answer.CannotTell) answer).because())
+        PlateAnswer answer = Elements.solve(plate(BOARD, 38, List.of(LEFT), List.of(TOP)), mad);
+        assertThat(((PlateAnswer.CannotTell) answer).because())
                 .singleElement()
                 .asString()
                 .contains("20000 corners");
@@ -71,7 +71,8 @@ final class ElementsTest {
     /** w L^4 / 8 E I and the shear's share, k w L² / 2 G A, within what the clamped end takes off. */
     @Test
     void a_plain_cantilever_sinks_like_one() {
-        Answer.Solved solved = (Answer.Solved) Elements.solve(plate(BOARD, 38, List.of(LEFT), List.of(TOP)), EFFORT);
+        PlateAnswer.Solved solved =
+                (PlateAnswer.Solved) Elements.solve(plate(BOARD, 38, List.of(LEFT), List.of(TOP)), EFFORT);
         Orthotropic wood = Boards.douglasFir();
         double bending = 0.1 * 1e12 / (8 * wood.alongMpa() * 38 * 1e6 / 12);
         double shear = 1.2 * 0.1 * 1e6 / (2 * wood.shearMpa() * 38 * 100);
@@ -85,8 +86,9 @@ final class ElementsTest {
     void the_way_round_does_not_matter() {
         List<Xy> clockwise = List.of(BOARD.get(3), BOARD.get(2), BOARD.get(1), BOARD.get(0));
         Plate turned = new Plate(clockwise, 38, Boards.douglasFir(), new Xy(-2, 0), List.of(LEFT), List.of(TOP));
-        double there = ((Answer.Solved) Elements.solve(turned, EFFORT)).fallMm().finest();
-        double here = ((Answer.Solved) Elements.solve(plate(BOARD, 38, List.of(LEFT), List.of(TOP)), EFFORT))
+        double there =
+                ((PlateAnswer.Solved) Elements.solve(turned, EFFORT)).fallMm().finest();
+        double here = ((PlateAnswer.Solved) Elements.solve(plate(BOARD, 38, List.of(LEFT), List.of(TOP)), EFFORT))
                 .fallMm()
                 .finest();
         assertThat(there).isCloseTo(here, within(1e-3 * here));

@@ -12,6 +12,7 @@ import pitchboard.strength.elements.mesh.Mesh;
 import pitchboard.strength.elements.mesh.Mesher;
 import pitchboard.strength.elements.mesh.Polygon;
 import pitchboard.strength.elements.mesh.Xy;
+import pitchboard.strength.elements.throat.SawTooth;
 
 /**
  * A 2x12 with eight teeth in pure bending, teeth on the compressed side, beside another code of eight-node elements

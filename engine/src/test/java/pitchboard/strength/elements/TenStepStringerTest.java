@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import pitchboard.strength.elements.mesh.Xy;
+import pitchboard.strength.elements.throat.AgainstThroat;
+import pitchboard.strength.elements.throat.SlopedBeam;
 
 /**
  * A 2x12 cut 7.5 by 10 in with ten steps, Douglas-fir, beside two other programs, a general one (CalculiX 2.20) and one
@@ -18,11 +20,11 @@ final class TenStepStringerTest {
     private static final Boards.Stringer BOARD = new Boards.Stringer(7.5, 10, 10, 11.25);
     private static final Effort THOROUGH = Effort.thorough(11.25 * Boards.INCH);
 
-    private static final Answer.Solved POINT = solved(List.of(BOARD.point(4)));
-    private static final Answer.Solved EVEN = solved(BOARD.everyTread());
+    private static final PlateAnswer.Solved POINT = solved(List.of(BOARD.point(4)));
+    private static final PlateAnswer.Solved EVEN = solved(BOARD.everyTread());
 
-    private static Answer.Solved solved(List<EdgeLoad> loads) {
-        return (Answer.Solved) Elements.solve(BOARD.plate(Boards.douglasFir(), loads), THOROUGH);
+    private static PlateAnswer.Solved solved(List<EdgeLoad> loads) {
+        return (PlateAnswer.Solved) Elements.solve(BOARD.plate(Boards.douglasFir(), loads), THOROUGH);
     }
 
     @Test
@@ -45,7 +47,7 @@ final class TenStepStringerTest {
     }
 
     /** The place: 47 or 57 in from the first nosing along the board, under the two corners next to the middle. */
-    private static void checkTension(Answer.Solved answer, double psi) {
+    private static void checkTension(PlateAnswer.Solved answer, double psi) {
         Peak tension = answer.peak(Peak.Kind.TENSION_ALONG);
         assertThat(tension.mpa().value() / Boards.PSI).isCloseTo(psi, within(0.005 * psi));
         Xy first = BOARD.stand(0, 0);
@@ -62,7 +64,7 @@ final class TenStepStringerTest {
         checkReactions(EVEN, 261.438, 238.562);
     }
 
-    private static void checkReactions(Answer.Solved answer, double foot, double head) {
+    private static void checkReactions(PlateAnswer.Solved answer, double foot, double head) {
         assertThat(answer.reactions().get(0).upN() / Boards.POUND).isCloseTo(foot, within(0.001));
         assertThat(answer.reactions().get(1).upN() / Boards.POUND).isCloseTo(head, within(0.001));
         assertThat(answer.reactions())
@@ -146,7 +148,7 @@ final class TenStepStringerTest {
     }
 
     private static AgainstThroat against(Boards.Stringer board, Orthotropic wood, List<EdgeLoad> loads, Effort effort) {
-        Answer.Solved solved = (Answer.Solved) Elements.solve(board.plate(wood, loads), effort);
+        PlateAnswer.Solved solved = (PlateAnswer.Solved) Elements.solve(board.plate(wood, loads), effort);
         return AgainstThroat.of(solved, board.beam(board.throat(), wood, 1.5, loads));
     }
 }

@@ -8,6 +8,7 @@
  * - `answer` the newest that the engine made of it, `stale` while something typed since cannot be read
  * - `problems` of what is typed now
  * - `saving` 'saved', 'waiting', 'saving', 'away', 'conflict' or 'trouble'; `conflict` both versions of what was changed twice
+ * - `under` other rulebooks the stair is held against: `{books, told, of}`, what was `told` `of` which answer
  * - `asking` the question that is being answered: `{field, before}`
  * - `dialog` what else lies over the page: `{name, ...}`; `notice` one line that goes away again
  */
@@ -22,6 +23,7 @@ export const state = {
     answer: null,
     stale: false,
     problems: [],
+    under: { books: [], told: null, of: null },
     saving: 'saved',
     conflict: null,
     asking: null,

@@ -18,10 +18,13 @@ import pitchboard.rules.kinds.grips.GripPerimeterAtMost;
 import pitchboard.rules.kinds.grips.GripSectionAtMost;
 import pitchboard.rules.kinds.grips.RoundGripAtLeast;
 import pitchboard.rules.kinds.grips.RoundGripAtMost;
+import pitchboard.rules.kinds.guards.EdgeGuardHeightAtLeast;
+import pitchboard.rules.kinds.guards.EdgeGuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.GuardTriangleLessThan;
 import pitchboard.rules.kinds.guards.UnguardedDropAtMost;
+import pitchboard.rules.kinds.guards.UnguardedEdgeDropAtMost;
 import pitchboard.rules.kinds.landings.End;
 import pitchboard.rules.kinds.landings.LandingDepthAtLeast;
 import pitchboard.rules.kinds.nosings.FloorNosingAtMost;
@@ -131,14 +134,13 @@ public final class Ibc2021 {
 
     private static List<Rule> guards() {
         return List.of(
-                new UnguardedDropAtMost(IN.memory("1015.2"), inches(30), dropZone()),
+                UnguardedDropAtMost.within(IN.memory("1015.2"), inches(36), inches(30)),
                 new GuardHeightAtLeast(IN.memory("1015.3"), inches(42)),
                 new GuardOpeningLessThan(IN.memory("1015.4"), inches(4)),
-                new GuardTriangleLessThan(IN.memory("1015.4"), inches(6)));
-    }
-
-    private static List<Proviso> dropZone() {
-        return List.of(UnguardedDropAtMost.within(IN.memory("1015.2"), inches(36)));
+                new GuardTriangleLessThan(IN.memory("1015.4"), inches(6)),
+                new UnguardedEdgeDropAtMost(IN.memory("1015.2"), inches(30)),
+                new EdgeGuardHeightAtLeast(IN.memory("1015.3"), inches(42)),
+                new EdgeGuardOpeningLessThan(IN.memory("1015.4"), inches(4)));
     }
 
     private static List<Rule> loads() {

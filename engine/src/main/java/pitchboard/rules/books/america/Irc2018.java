@@ -22,11 +22,14 @@ import pitchboard.rules.kinds.grips.RecessTopWidthAtLeast;
 import pitchboard.rules.kinds.grips.RecessTopWidthAtMost;
 import pitchboard.rules.kinds.grips.RoundGripAtLeast;
 import pitchboard.rules.kinds.grips.RoundGripAtMost;
+import pitchboard.rules.kinds.guards.EdgeGuardHeightAtLeast;
+import pitchboard.rules.kinds.guards.EdgeGuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.GuardAsHandrailAtMost;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.GuardTriangleLessThan;
 import pitchboard.rules.kinds.guards.UnguardedDropAtMost;
+import pitchboard.rules.kinds.guards.UnguardedEdgeDropAtMost;
 import pitchboard.rules.kinds.landings.DoorLandingDepthAtLeast;
 import pitchboard.rules.kinds.landings.DoorLandingFallAtMost;
 import pitchboard.rules.kinds.landings.End;
@@ -186,15 +189,14 @@ public final class Irc2018 {
 
     private static List<Rule> guards() {
         return List.of(
-                new UnguardedDropAtMost(IN.read("R312.1.1"), inches(30), dropZone()),
+                UnguardedDropAtMost.within(IN.read("R312.1.1"), inches(36), inches(30)),
                 new GuardHeightAtLeast(IN.elsewhere("R312.1.2 Ex.1"), inches(34)),
                 new GuardAsHandrailAtMost(IN.elsewhere("R312.1.2 Ex.2"), inches(38)),
                 new GuardOpeningLessThan(IN.elsewhere("R312.1.3 Ex.2"), inches(4, 3, 8)),
-                new GuardTriangleLessThan(IN.elsewhere("R312.1.3 Ex.1"), inches(6)));
-    }
-
-    private static List<Proviso> dropZone() {
-        return List.of(UnguardedDropAtMost.within(IN.read("R312.1.1"), inches(36)));
+                new GuardTriangleLessThan(IN.elsewhere("R312.1.3 Ex.1"), inches(6)),
+                new UnguardedEdgeDropAtMost(IN.read("R312.1.1"), inches(30)),
+                new EdgeGuardHeightAtLeast(IN.read("R312.1.2"), inches(36)),
+                new EdgeGuardOpeningLessThan(IN.read("R312.1.3"), inches(4)));
     }
 
     private static List<Rule> surroundings() {

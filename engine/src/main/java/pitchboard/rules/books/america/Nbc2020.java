@@ -14,9 +14,13 @@ import pitchboard.rules.kinds.evenness.RiseChangeAtMost;
 import pitchboard.rules.kinds.evenness.RiseSpreadAtMost;
 import pitchboard.rules.kinds.evenness.RunChangeAtMost;
 import pitchboard.rules.kinds.evenness.RunSpreadAtMost;
+import pitchboard.rules.kinds.guards.EdgeGuardHeightAtLeast;
+import pitchboard.rules.kinds.guards.EdgeGuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningLessThan;
+import pitchboard.rules.kinds.guards.OutdoorEdgeGuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.UnguardedDropAtMost;
+import pitchboard.rules.kinds.guards.UnguardedEdgeDropAtMost;
 import pitchboard.rules.kinds.landings.End;
 import pitchboard.rules.kinds.landings.LandingFallAtMost;
 import pitchboard.rules.kinds.landings.Waivers;
@@ -136,7 +140,15 @@ public final class Nbc2020 {
                 ToLookAt.of(Matter.STEEP_GROUND_BESIDE, IN.elsewhere("9.8.8.1"), Limit.atMost(Ratio.of(1, 2))),
                 new GuardHeightAtLeast(IN.elsewhere("9.8.8.3"), mm(900)),
                 new GuardOpeningLessThan(IN.elsewhere("9.8.8.5"), mm(100)),
-                ToLookAt.of(Matter.GUARD_NOT_CLIMBABLE, IN.elsewhere("9.8.8.6"), "140 to 900 mm above the floor"));
+                ToLookAt.of(Matter.GUARD_NOT_CLIMBABLE, IN.elsewhere("9.8.8.6"), "140 to 900 mm above the floor"),
+                new UnguardedEdgeDropAtMost(IN.elsewhere("9.8.8.1"), mm(600)),
+                new EdgeGuardHeightAtLeast(IN.elsewhere("9.8.8.3"), mm(900)),
+                new OutdoorEdgeGuardHeightAtLeast(IN.elsewhere("9.8.8.3"), mm(1070), highUp()),
+                new EdgeGuardOpeningLessThan(IN.elsewhere("9.8.8.5"), mm(100)));
+    }
+
+    private static List<Proviso> highUp() {
+        return List.of(OutdoorEdgeGuardHeightAtLeast.moreThan(IN.elsewhere("9.8.8.3"), mm(1800)));
     }
 
     private static List<Rule> stringers() {

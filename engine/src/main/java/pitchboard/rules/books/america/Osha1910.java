@@ -15,6 +15,7 @@ import pitchboard.rules.kinds.guards.GuardAsHandrailAtLeast;
 import pitchboard.rules.kinds.guards.GuardAsHandrailAtMost;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningAtMost;
+import pitchboard.rules.kinds.guards.UnguardedEdgeDropLessThan;
 import pitchboard.rules.kinds.guards.UnguardedRisersLessThan;
 import pitchboard.rules.kinds.landings.ClearOfDoorAtLeast;
 import pitchboard.rules.kinds.landings.End;
@@ -99,7 +100,8 @@ public final class Osha1910 {
                 new GuardHeightAtLeast(IN.read("1910.29(f)(1)(ii)(B)"), inches(42)),
                 new GuardAsHandrailAtLeast(IN.memory("1910.29(f)(1)(iii)"), inches(36)),
                 new GuardAsHandrailAtMost(IN.memory("1910.29(f)(1)(iii)"), inches(38)),
-                new GuardOpeningAtMost(IN.read("1910.29(f)(4)"), inches(19)));
+                new GuardOpeningAtMost(IN.read("1910.29(f)(4)"), inches(19)),
+                new UnguardedEdgeDropLessThan(IN.memory("1910.28(b)(11)(i)"), inches(48)));
     }
 
     private static List<Rule> loads() {

@@ -13,9 +13,13 @@ import pitchboard.rules.Rule;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.kinds.evenness.RiseSpreadAtMost;
 import pitchboard.rules.kinds.evenness.RunSpreadAtMost;
+import pitchboard.rules.kinds.guards.EdgeGuardHeightAtLeast;
+import pitchboard.rules.kinds.guards.EdgeGuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningLessThan;
+import pitchboard.rules.kinds.guards.OutdoorEdgeGuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.UnguardedDropAtMost;
+import pitchboard.rules.kinds.guards.UnguardedEdgeDropAtMost;
 import pitchboard.rules.kinds.landings.ClearOfDoorAtLeast;
 import pitchboard.rules.kinds.landings.End;
 import pitchboard.rules.kinds.landings.LandingDepthAtLeast;
@@ -127,6 +131,10 @@ public final class ApprovedDocumentK2013 {
                 new UnguardedDropAtMost(IN.read("1.41"), mm(600), List.of()),
                 new GuardHeightAtLeast(IN.read("Diagram 3.1"), mm(900)),
                 new GuardOpeningLessThan(IN.read("3.3"), mm(100)),
-                ToLookAt.of(Matter.GUARD_NOT_CLIMBABLE, IN.read("3.3")));
+                ToLookAt.of(Matter.GUARD_NOT_CLIMBABLE, IN.read("3.3")),
+                new UnguardedEdgeDropAtMost(IN.read("1.41"), mm(600)),
+                new EdgeGuardHeightAtLeast(IN.read("Diagram 3.1"), mm(900)),
+                new OutdoorEdgeGuardHeightAtLeast(IN.read("Diagram 3.1"), mm(1100), List.of()),
+                new EdgeGuardOpeningLessThan(IN.read("3.3"), mm(100)));
     }
 }

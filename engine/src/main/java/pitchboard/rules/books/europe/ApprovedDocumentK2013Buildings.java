@@ -12,6 +12,8 @@ import pitchboard.rules.Rule;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.kinds.evenness.RiseSpreadAtMost;
 import pitchboard.rules.kinds.evenness.RunSpreadAtMost;
+import pitchboard.rules.kinds.guards.EdgeGuardHeightAtLeast;
+import pitchboard.rules.kinds.guards.EdgeGuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.UnguardedRisersLessThan;
@@ -129,6 +131,8 @@ public final class ApprovedDocumentK2013Buildings {
                 new UnguardedRisersLessThan(IN.read("1.40"), new Count(2)),
                 new GuardHeightAtLeast(IN.read("Diagram 3.1"), mm(900)),
                 new GuardOpeningLessThan(IN.read("3.3"), mm(100)),
-                ToLookAt.of(Matter.GUARD_NOT_CLIMBABLE, IN.read("3.3")));
+                ToLookAt.of(Matter.GUARD_NOT_CLIMBABLE, IN.read("3.3")),
+                new EdgeGuardHeightAtLeast(IN.read("Diagram 3.1"), mm(1100)),
+                new EdgeGuardOpeningLessThan(IN.read("3.3"), mm(100)));
     }
 }

@@ -12,6 +12,8 @@ import pitchboard.rules.kinds.evenness.RiseChangeAtMost;
 import pitchboard.rules.kinds.evenness.RiseDeviationAtMost;
 import pitchboard.rules.kinds.evenness.RunChangeAtMost;
 import pitchboard.rules.kinds.evenness.RunDeviationAtMost;
+import pitchboard.rules.kinds.guards.EdgeGuardHeightAtLeast;
+import pitchboard.rules.kinds.guards.EdgeGuardOpeningAtMost;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningAtMost;
 import pitchboard.rules.kinds.nosings.NosingAtLeast;
@@ -97,6 +99,8 @@ public final class Din18065 {
                 new HandrailHeightAtLeast(IN.memory("6.x"), mm(800)),
                 new HandrailHeightAtMost(IN.memory("6.x"), mm(1150)),
                 new GuardHeightAtLeast(IN.read("MBO s.38"), mm(900)),
-                new GuardOpeningAtMost(IN.read("MBO s.38"), mm(120)));
+                new GuardOpeningAtMost(IN.read("MBO s.38"), mm(120)),
+                new EdgeGuardHeightAtLeast(IN.read("MBO s.38"), mm(900)),
+                new EdgeGuardOpeningAtMost(IN.read("MBO s.38"), mm(120)));
     }
 }

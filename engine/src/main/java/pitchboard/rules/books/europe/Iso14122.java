@@ -10,6 +10,7 @@ import pitchboard.rules.Proviso;
 import pitchboard.rules.Rule;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.kinds.evenness.FirstRiseReductionAtMost;
+import pitchboard.rules.kinds.guards.EdgeGuardHeightAtLeast;
 import pitchboard.rules.kinds.landings.End;
 import pitchboard.rules.kinds.landings.LandingDepthAtLeast;
 import pitchboard.rules.kinds.landings.LandingWidthAtLeast;
@@ -79,7 +80,8 @@ public final class Iso14122 {
                 new ClearWidthAtLeast(IN.read("5.x"), mm(800), shortFlight()),
                 new HeadroomAtLeast(IN.memory("5.x"), mm(2300), List.of()),
                 new HandrailHeightAtLeast(IN.memory("7.x"), mm(900)),
-                new HandrailHeightAtMost(IN.memory("7.x"), mm(1000)));
+                new HandrailHeightAtMost(IN.memory("7.x"), mm(1000)),
+                new EdgeGuardHeightAtLeast(IN.memory("7.x"), mm(1100)));
     }
 
     private static List<Proviso> shortFlight() {

@@ -10,6 +10,7 @@ import pitchboard.rules.Rulebook;
 import pitchboard.rules.kinds.evenness.RiseDeviationAtMost;
 import pitchboard.rules.kinds.evenness.RunDeviationAtMost;
 import pitchboard.rules.kinds.guards.UnguardedDropLessThan;
+import pitchboard.rules.kinds.guards.UnguardedEdgeDropLessThan;
 import pitchboard.rules.kinds.pairs.PitchAtMost;
 import pitchboard.rules.kinds.rails.HandrailHeightAtLeast;
 import pitchboard.rules.kinds.rails.HandrailHeightAtMost;
@@ -71,6 +72,7 @@ public final class D1As1 {
                 new HeadroomAtLeast(IN.memory("1.4"), mm(2000), List.of()),
                 new HandrailHeightAtLeast(IN.memory("6.0"), mm(900)),
                 new HandrailHeightAtMost(IN.memory("6.0"), mm(1000)),
-                new UnguardedDropLessThan(IN.memory("NZBC F4.3.1"), mm(1000)));
+                new UnguardedDropLessThan(IN.memory("NZBC F4.3.1"), mm(1000)),
+                new UnguardedEdgeDropLessThan(IN.memory("NZBC F4.3.1"), mm(1000)));
     }
 }

@@ -12,9 +12,12 @@ import pitchboard.rules.kinds.evenness.RiseChangeAtMost;
 import pitchboard.rules.kinds.evenness.RiseSpreadAtMost;
 import pitchboard.rules.kinds.evenness.RunChangeAtMost;
 import pitchboard.rules.kinds.evenness.RunSpreadAtMost;
+import pitchboard.rules.kinds.guards.EdgeGuardHeightAtLeast;
+import pitchboard.rules.kinds.guards.EdgeGuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.GuardHeightAtLeast;
 import pitchboard.rules.kinds.guards.GuardOpeningLessThan;
 import pitchboard.rules.kinds.guards.UnguardedDropLessThan;
+import pitchboard.rules.kinds.guards.UnguardedEdgeDropLessThan;
 import pitchboard.rules.kinds.landings.End;
 import pitchboard.rules.kinds.landings.LandingDepthAtLeast;
 import pitchboard.rules.kinds.landings.Waivers;
@@ -103,6 +106,9 @@ public final class Ncc2022 {
         return List.of(
                 new UnguardedDropLessThan(IN.memory("HP 11.3.3"), mm(1000)),
                 new GuardHeightAtLeast(IN.memory("HP 11.3.4"), mm(865)),
-                new GuardOpeningLessThan(IN.memory("HP 11.3.4"), mm(125)));
+                new GuardOpeningLessThan(IN.memory("HP 11.3.4"), mm(125)),
+                new UnguardedEdgeDropLessThan(IN.memory("HP 11.3.3"), mm(1000)),
+                new EdgeGuardHeightAtLeast(IN.memory("HP 11.3.4"), mm(1000)),
+                new EdgeGuardOpeningLessThan(IN.memory("HP 11.3.4"), mm(125)));
     }
 }

@@ -52,12 +52,12 @@ final class Drop {
     }
 
     /** Indoors the floor goes on level unless somebody says otherwise; of the ground outdoors nobody knows. */
-    private static Optional<Length> besideLower(Stair stair) {
+    static Optional<Length> besideLower(Stair stair) {
         Optional<Length> measured = stair.site().fallBeside();
         return stair.site().setting() == Site.Setting.INDOORS ? measured.or(() -> Optional.of(Length.ZERO)) : measured;
     }
 
-    private static Verdict askBeside(Limit limit, Length under, List<Proviso> provisos) {
+    static Verdict askBeside(Limit limit, Length under, List<Proviso> provisos) {
         Length spare = ((Length) limit.value()).minus(under);
         Optional<Quantity> zone =
                 Proviso.find(provisos, ZONE).flatMap(Proviso::limit).map(Limit::value);

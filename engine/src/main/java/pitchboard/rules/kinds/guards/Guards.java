@@ -23,7 +23,7 @@ final class Guards {
 
     /** Judges what a guard comes to when it is laid out; empty when it is not said what it is built of. */
     static Optional<Verdict> findLaidOut(Stair stair, Function<GuardLayout, Verdict> byLayout) {
-        if (stair.brief().guard().build().isEmpty() || GuardLayout.sides(stair).isEmpty()) {
+        if (stair.brief().guard().build().isEmpty() || GuardLayout.hands(stair).isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(GuardLayout.find(stair)

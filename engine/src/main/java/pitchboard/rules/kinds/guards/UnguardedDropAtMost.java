@@ -17,9 +17,9 @@ public record UnguardedDropAtMost(Clause clause, Length most, List<Proviso> prov
         provisos = List.copyOf(provisos);
     }
 
-    /** How far beside the flight the drop is looked for. */
-    public static Proviso within(Clause clause, Length zone) {
-        return Drop.within(clause, zone);
+    /** By a clause that also says how far beside the flight the drop is looked for. */
+    public static UnguardedDropAtMost within(Clause clause, Length zone, Length most) {
+        return new UnguardedDropAtMost(clause, most, List.of(Drop.within(clause, zone)));
     }
 
     @Override

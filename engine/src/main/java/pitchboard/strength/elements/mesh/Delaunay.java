@@ -172,7 +172,7 @@ final class Delaunay {
         double v = vx * vx + vy * vy;
         double dx = (vy * u - uy * v) / twice;
         double dy = (ux * v - vx * u) / twice;
-        return new double[] {x[a] + dx, y[a] + dy, Math.hypot(dx, dy)};
+        return new double[] {x[a] + dx, y[a] + dy, Xy.length(dx, dy)};
     }
 
     static int next(int side) {

@@ -6,6 +6,7 @@ import { carries } from '../pieces/carries.js';
 import { detail } from '../pieces/drawing.js';
 import { icon } from '../pieces/icons.js';
 import { capital, fullTitle, isOne, open, row } from '../pieces/row.js';
+import { underOthers } from '../pieces/under.js';
 import { state } from '../state.js';
 import { say, sayCount } from '../words.js';
 
@@ -20,6 +21,7 @@ export function rulesPlace() {
         </ul>
         ${listCard('local limits')}
         ${outcome?.findings ? groups(outcome.findings) : html`<p>${say('no-findings')}</p>`}
+        ${outcome?.findings ? underOthers() : nothing}
         ${outcome?.strength ? carries(outcome.strength) : nothing}
         <p class="caution">${say('caution.rules')}</p>
     `;

@@ -1,0 +1,129 @@
+package pitchboard.carry.elements;
+
+import java.util.ArrayList;
+import java.util.List;
+import pitchboard.brief.FootDetail;
+import pitchboard.brief.HeadFixing;
+import pitchboard.measure.Length;
+import pitchboard.plane.Point;
+import pitchboard.stair.Stair;
+import pitchboard.stair.StringerShape;
+import pitchboard.strength.Elastic;
+import pitchboard.strength.LineLoad;
+import pitchboard.strength.elements.EdgeLoad;
+import pitchboard.strength.elements.Orthotropic;
+import pitchboard.strength.elements.Plate;
+import pitchboard.strength.elements.Support;
+import pitchboard.strength.elements.mesh.Xy;
+import pitchboard.strength.elements.throat.SawTooth;
+import pitchboard.strength.elements.throat.SlopedBeam;
+
+/**
+ * One cut stringer as it stands: its exact outline, what really holds it, and an even load over the plan that the treads
+ * hand down on the level cuts.
+ *
+ * <p>The level cut at the foot bears all over, may turn, and does not slide. At the head a ledger bears under its notch;
+ * otherwise the plumb cut, or the part of it behind the hanger board, is held plumb. There the board may turn and slide
+ * level, so that nothing but the foot holds it back.
+ */
+final class CutBoard {
+    private final Stair stair;
+    private final StringerShape shape;
+    private final Elastic wood;
+    private final LineLoad load;
+
+    /** @param load along the plan */
+    CutBoard(Stair stair, Elastic wood, LineLoad load) {
+        this.stair = stair;
+        this.shape = new StringerShape(stair);
+        this.wood = wood;
+        this.load = load;
+    }
+
+    private static Xy xy(Point point) {
+        return new Xy(point.x().approxMm(), point.y().approxMm());
+    }
+
+    private double thicknessMm() {
+        return stair.brief().stringers().stock().thickness().approxMm();
+    }
+
+    Plate plate() {
+        List<Xy> outline = shape.outline().corners().stream().map(CutBoard::xy).toList();
+        Orthotropic stiff = new Orthotropic(
+                wood.along().nPerMm2(), wood.across().nPerMm2(), wood.shear().nPerMm2(), wood.poisson());
+        Xy grain = new Xy(stair.run().approxMm(), stair.rise().approxMm());
+        return new Plate(outline, thicknessMm(), stiff, grain, List.of(foot(), head()), loads());
+    }
+
+    private Support foot() {
+        Length from = stair.brief().foot() instanceof FootDetail.Kicker kicker ? kicker.depth() : Length.ZERO;
+        return Support.pin(xy(shape.toe().shifted(from, Length.ZERO)), xy(shape.heel()));
+    }
+
+    private Support head() {
+        Point top = shape.headTop();
+        HeadFixing fixing = stair.brief().headFixing();
+        if (fixing instanceof HeadFixing.Ledger ledger) {
+            Point face = shape.headBottom().shifted(Length.ZERO, ledger.height());
+            return Support.roller(xy(face.shifted(ledger.thickness().negated(), Length.ZERO)), xy(face));
+        }
+        if (fixing instanceof HeadFixing.HangerBoard board) {
+            Point back = top.shifted(board.thickness().negated(), Length.ZERO);
+            Point end = shape.takesWholeCut(board)
+                    ? shape.headEnd()
+                    : back.shifted(Length.ZERO, board.height().negated());
+            return Support.roller(xy(back), xy(end));
+        }
+        return Support.roller(xy(top), xy(shape.headBottom()));
+    }
+
+    /** One run of the load on every level cut, even on the last, which what is let into the head may shorten. */
+    private List<EdgeLoad> loads() {
+        double each = load.nPerMm() * stair.run().approxMm();
+        List<EdgeLoad> loads = new ArrayList<>();
+        for (int step = 1; step <= stair.treads(); step++) {
+            Point from = Point.of(stair.riserCut(step), stair.levelCut(step));
+            Point to = Point.of(step < stair.treads() ? stair.riserCut(step + 1) : lastEnd(), stair.levelCut(step));
+            loads.add(EdgeLoad.down(xy(from), xy(to), each));
+        }
+        return loads;
+    }
+
+    private Length lastEnd() {
+        return stair.brief().headFixing() instanceof HeadFixing.HangerBoard board
+                ? stair.headerFace().minus(board.thickness())
+                : stair.headerFace();
+    }
+
+    /** The throat as a plain beam under the same loads on the same supports. */
+    SlopedBeam throat() {
+        double foot = middle(foot());
+        List<SlopedBeam.Patch> patches = loads().stream()
+                .map(each ->
+                        new SlopedBeam.Patch(each.from().x() - foot, each.to().x() - foot, -each.totalY()))
+                .toList();
+        double rise = stair.rise().approxMm();
+        double run = stair.run().approxMm();
+        return new SlopedBeam(
+                middle(head()) - foot,
+                run / Xy.length(run, rise),
+                shape.throat().approxMm(),
+                thicknessMm(),
+                wood.along().nPerMm2(),
+                wood.shear().nPerMm2(),
+                patches);
+    }
+
+    private static double middle(Support support) {
+        return (support.from().x() + support.to().x()) / 2;
+    }
+
+    SawTooth teeth() {
+        return new SawTooth(
+                stair.run().approxMm(),
+                stair.rise().approxMm(),
+                shape.boardDepth().approxMm(),
+                stair.treads());
+    }
+}
