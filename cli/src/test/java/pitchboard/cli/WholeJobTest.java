@@ -66,7 +66,7 @@ final class WholeJobTest {
         Run run = Run.of("papers", Run.example("boathouse-loft").toString(), "--to", folder.toString());
         assertThat(run)
                 .isEqualTo(new Run(
-                        ExitCode.DONE, folder.resolve("boathouse-loft.pdf") + "\n", "boathouse-loft: 27 sheets\n"));
+                        ExitCode.DONE, folder.resolve("boathouse-loft.pdf") + "\n", "boathouse-loft: 30 sheets\n"));
         try (Stream<Path> drawings = Files.list(folder.resolve("boathouse-loft-sheets"))) {
             assertThat(drawings.map(path -> path.getFileName().toString()).sorted())
                     .hasSize(27)
