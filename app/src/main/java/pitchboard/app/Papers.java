@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
+import pitchboard.documents.csv.PartsCsv;
 import pitchboard.documents.pdf.PdfInfo;
 import pitchboard.documents.pdf.PdfWriter;
 import pitchboard.documents.svg.SvgFonts;
@@ -21,7 +22,7 @@ public final class Papers {
     private Papers() {}
 
     /**
-     * Writes {@code NAME.pdf} and {@code NAME-sheets/01-elevation.svg} and so on; files of these names are replaced,
+     * Writes {@code NAME.pdf}, {@code NAME-sheets/01-elevation.svg} and so on, and {@code NAME-parts.csv}; files of these names are replaced,
      * each whole or not at all.
      *
      * @return how many sheets there are
@@ -32,6 +33,7 @@ public final class Papers {
         AtomicWrite.folder(folder);
         AtomicWrite.made(folder.resolve(name + ".pdf"), out -> pdf(designed, sheets, out));
         drawings(sheets, folder.resolve(name + "-sheets"));
+        AtomicWrite.madeText(folder.resolve(name + "-parts.csv"), PartsCsv.write(designed));
         return sheets.size();
     }
 

@@ -1,5 +1,7 @@
 package pitchboard.app;
 
+import java.util.Optional;
+import pitchboard.carry.SecondLook;
 import pitchboard.documents.json.ComparisonJson;
 import pitchboard.documents.json.OutcomeJson;
 import pitchboard.documents.text.ChoicesText;
@@ -7,6 +9,7 @@ import pitchboard.documents.text.ComparisonText;
 import pitchboard.documents.text.OutcomeText;
 import pitchboard.job.Comparison;
 import pitchboard.job.Outcome;
+import pitchboard.job.Pipeline;
 
 /** What came of a job, to be read: by people as text, by programs as JSON. */
 public final class Reports {
@@ -17,9 +20,19 @@ public final class Reports {
         return ChoicesText.write(outcome);
     }
 
-    /** The stair, its findings, pieces and marks. */
-    public static String text(Outcome outcome) {
-        return OutcomeText.write(outcome);
+    /**
+     * The stair, its findings, pieces and marks.
+     *
+     * @param elements whether the stringers are looked at by finite elements, too
+     */
+    public static String text(Outcome outcome, boolean elements) {
+        return OutcomeText.write(outcome, look(outcome, elements));
+    }
+
+    private static Optional<SecondLook> look(Outcome outcome, boolean elements) {
+        return outcome.match(
+                designed -> elements ? Optional.of(Pipeline.secondLook(designed)) : Optional.empty(),
+                none -> Optional.empty());
     }
 
     /** One job under several rulebooks side by side. */
@@ -33,7 +46,7 @@ public final class Reports {
     }
 
     /** The fields are explained in docs/json.md. */
-    public static String json(Outcome outcome) {
-        return OutcomeJson.write(outcome) + "\n";
+    public static String json(Outcome outcome, boolean elements) {
+        return OutcomeJson.write(outcome, look(outcome, elements)) + "\n";
     }
 }

@@ -3,6 +3,7 @@ package pitchboard.browser;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import pitchboard.carry.SecondLook;
 import pitchboard.documents.json.ConsideredJson;
 import pitchboard.documents.json.Json;
 import pitchboard.documents.json.OutcomeJson;
@@ -25,7 +26,7 @@ final class Solving implements Task {
 
     @Override
     public List<String> keys() {
-        return List.of("job", "changes", "sheets", "pictures", "dots");
+        return List.of("job", "changes", "sheets", "pictures", "dots", "elements");
     }
 
     @Override
@@ -35,7 +36,8 @@ final class Solving implements Task {
                 asked.findShape("changes"),
                 asked.selection("sheets"),
                 asked.selection("pictures"),
-                asked.yes("dots"));
+                asked.yes("dots"),
+                asked.yes("elements"));
         return request::answer;
     }
 
@@ -47,8 +49,15 @@ final class Solving implements Task {
      * @param sheets which sheets are wanted as drawings
      * @param pictures which pictures for a screen are wanted
      * @param dots whether every stair that was tried is wanted
+     * @param elements whether the stringers are to be looked at by finite elements, too
      */
-    private record Request(Written job, Optional<Written> changes, Selection sheets, Selection pictures, boolean dots) {
+    private record Request(
+            Written job,
+            Optional<Written> changes,
+            Selection sheets,
+            Selection pictures,
+            boolean dots,
+            boolean elements) {
         Json answer() {
             return ReadJob.of(job, changes, Books.all())
                     .match(read -> solved(read.job()), unread -> AnswerJson.refused(unread.troubles()));
@@ -57,10 +66,14 @@ final class Solving implements Task {
         private Json solved(Job job) {
             Outcome outcome = Pipeline.solve(job);
             Json.Fields answer = Json.object()
-                    .with("outcome", OutcomeJson.of(outcome))
+                    .with("outcome", OutcomeJson.of(outcome, outcome.match(this::look, none -> Optional.empty())))
                     .with("sheets", outcome.match(this::sheets, none -> Drawings.NONE))
                     .with("pictures", outcome.match(this::pictures, none -> Drawings.NONE));
             return answer.with("dots", ConsideredJson.of(outcome, dots ? Pipeline.considered(job) : List.of()));
+        }
+
+        private Optional<SecondLook> look(Outcome.Designed designed) {
+            return elements ? Optional.of(Pipeline.secondLook(designed)) : Optional.empty();
         }
 
         private Json sheets(Outcome.Designed designed) {

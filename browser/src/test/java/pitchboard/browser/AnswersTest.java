@@ -17,7 +17,7 @@ final class AnswersTest {
             []                                 | ~~    | 1 |  1 | found `a list`, expected a group with "do" and what it needs
             {"do" "solve"}                     | ~~    | 1 |  7 | found `"`, expected a colon after the name `do`
             {"do": "solve"}                    | job   | 1 |  1 | expected a job
-            {"do": "solve", "job": {}, "a": 1} | a     | 1 | 29 | found `a`, expected one of do, job, changes, sheets, pictures, dots
+            {"do": "solve", "job": {}, "a": 1} | a     | 1 | 29 | found `a`, expected one of do, job, changes, sheets, pictures, dots, elements
             {"do": "solve", "job": {}, "dots": "no"} | dots  | 1 | 37 | found `no`, expected "yes", or no such line
             {"do": "solve", "job": {}, "sheets": 1} | sheets | 1 | 38 | found `1`, expected "all", or a list of the names of sheets
             {"do": "solve", "job": {}, "sheets": [[]]} | sheets | 1 | 38 | found `a list`, expected "all", or a list of the names of sheets

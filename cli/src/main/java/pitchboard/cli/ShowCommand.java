@@ -21,8 +21,11 @@ final class ShowCommand extends JobCommand {
     @Option(names = "--json", description = "print JSON for other programs")
     private boolean json;
 
+    @Option(names = "--elements", description = "look at the stringers by finite elements, too: a second opinion")
+    private boolean elements;
+
     @Override
     String print(Outcome outcome) {
-        return json ? Reports.json(outcome) : Reports.text(outcome);
+        return json ? Reports.json(outcome, elements) : Reports.text(outcome, elements);
     }
 }

@@ -121,7 +121,8 @@ final class DocsTest {
         TreeSet<String> fields = new TreeSet<>();
         for (Path example : Run.examples()) {
             Matcher names = Pattern.compile("\"(\\w+)\":")
-                    .matcher(Run.of("show", "--json", example.toString()).out());
+                    .matcher(Run.of("show", "--json", "--elements", example.toString())
+                            .out());
             while (names.find()) {
                 fields.add(names.group(1));
             }

@@ -82,6 +82,15 @@ final class QuoteTest {
         assertThat(Files.readString(folder.resolve("boathouse-loft-cost.csv"))).contains("price,total,,2565.00");
     }
 
+    /** By hand: 26 boards x 4 stringers x 2 screws = 208, a tenth more 228.8: three boxes of 100 for 42.60. */
+    @Test
+    void what_is_bought_of_sundries_is_a_list_of_its_own() throws IOException {
+        quote(RATES, "2027-05-14", "--to", folder.toString());
+        assertThat(Files.readString(folder.resolve("boathouse-loft-sundries.csv")))
+                .contains("what,needed,unit,with waste,pack,packs,each USD,together USD\r\n")
+                .contains("tread screws,208,screws,228.8,3 in for treated wood - box of 100,3,14.20,42.60\r\n");
+    }
+
     /** With its posts a foot from the toe the loft does not carry; and its guard is not said what it is built of. */
     @Test
     void a_stair_that_does_not_carry_is_not_offered_silently() throws IOException {

@@ -78,6 +78,7 @@ final class SpreadsheetTest {
         String[] priced = {
             "--yard", yard.toString(), "--rates", rates.toString(), "--on", "2027-05-14", "--to", folder.toString()
         };
+        run(List.of("papers", loft, "--to", folder.toString()));
         run(List.of("buy", loft, "--yard", yard.toString(), "--to", folder.toString()));
         run(with(List.of("quote", loft), priced));
         run(with(List.of("options", options.toString()), priced));
@@ -129,7 +130,7 @@ final class SpreadsheetTest {
         Optional<Path> soffice = findSoffice();
         assumeTrue(soffice.isPresent(), "no soffice on the path: the round trip through a spreadsheet is skipped");
         List<Path> lists = lists();
-        assertThat(lists).hasSizeGreaterThanOrEqualTo(7);
+        assertThat(lists).hasSizeGreaterThanOrEqualTo(9);
         convert(soffice.get(), "ods", lists, "--infilter=" + AS_PROPOSED);
         for (Path list : lists) {
             String name = list.getFileName().toString().replace(".csv", ".ods");

@@ -66,10 +66,10 @@ final class WholeJobTest {
         Run run = Run.of("papers", Run.example("boathouse-loft").toString(), "--to", folder.toString());
         assertThat(run)
                 .isEqualTo(new Run(
-                        ExitCode.DONE, folder.resolve("boathouse-loft.pdf") + "\n", "boathouse-loft: 30 sheets\n"));
+                        ExitCode.DONE, folder.resolve("boathouse-loft.pdf") + "\n", "boathouse-loft: 28 sheets\n"));
         try (Stream<Path> drawings = Files.list(folder.resolve("boathouse-loft-sheets"))) {
             assertThat(drawings.map(path -> path.getFileName().toString()).sorted())
-                    .hasSize(27)
+                    .hasSize(28)
                     .startsWith("01-elevation.svg", "02-plan.svg", "03-stringer.svg");
         }
     }
@@ -81,6 +81,9 @@ final class WholeJobTest {
             Run.of("papers", Run.example("boathouse-loft").toString(), "--to", to.toString());
         }
         assertThat(folder.resolve("boathouse-loft.pdf")).hasSameBinaryContentAs(other.resolve("boathouse-loft.pdf"));
+        assertThat(Files.readString(folder.resolve("boathouse-loft-parts.csv")))
+                .contains("mark,pieces,name,thickness in,width in,length in,what it is for\r\n")
+                .contains("T,26,tread board,1.5,5.5,40,2 side by side for each step\r\n");
         assertThat(folder.resolve("boathouse-loft-sheets/01-elevation.svg"))
                 .hasSameBinaryContentAs(other.resolve("boathouse-loft-sheets/01-elevation.svg"));
     }

@@ -25,12 +25,17 @@ public final class LoadRules {
     private static final Limit ALL = Limit.atMost(Reckoned.share(1));
 
     private final Carried carried;
+    /** A guard is wanted, but it is not said what it is built of: nothing of it was checked. */
+    private final boolean guardUntold;
+
     private final boolean lighterFlight;
     private final boolean lighterTread;
 
     private LoadRules(Stair stair, Rulebook book, Carried carried) {
         Basis basis = Basis.of(stair, book);
         this.carried = carried;
+        this.guardUntold = stair.brief().guard().wanted()
+                && carried.findings().stream().noneMatch(each -> each.id().startsWith("guard-"));
         this.lighterFlight = basis.isLighterAllOverThan(book);
         this.lighterTread = basis.isLighterAtOnePlaceThan(book);
     }
@@ -53,7 +58,7 @@ public final class LoadRules {
         return switch (rule) {
             case "load-on-flight" -> lighterFlight ? lighter("live load") : of(LoadRules::isOfTheFlight);
             case "load-on-tread" -> lighterTread ? lighter("point load") : of(LoadRules::isOfATread);
-            case "load-on-rail" -> of(LoadRules::isOfARail);
+            case "load-on-rail" -> guardUntold ? Optional.empty() : of(LoadRules::isOfARail);
             case "load-along-rail" -> of(each -> each.id().equals("guard-rail") || isAlong(each));
             case "load-along-guard" -> of(LoadRules::isAlong);
             case "load-on-infill" -> of(each -> each.id().equals("guard-infill"));

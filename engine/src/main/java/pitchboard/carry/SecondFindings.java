@@ -23,8 +23,8 @@ final class SecondFindings {
     private SecondFindings() {}
 
     /** By the compact rule: it is there at once. */
-    static MemberFinding atOnce(Instant instant) {
-        return instant.share()
+    static MemberFinding atOnce(Answer<Instant> instant) {
+        return instant.then(Instant::share)
                 .match(
                         share -> of(
                                 "stringer-rule",
@@ -38,7 +38,7 @@ final class SecondFindings {
                         because -> of(
                                 "stringer-rule",
                                 "sag of the stringers, second opinion",
-                                Verdict.doesNotApply(because + "; the finite elements have a sheet of their own"),
+                                Verdict.doesNotApply(because),
                                 Phrase.of("the compact rule says nothing of such stringers"),
                                 RULE));
     }
@@ -57,12 +57,15 @@ final class SecondFindings {
 
     private static MemberFinding told(ByElements found) {
         List<Phrase> against = found.disagreements();
-        Phrase words = Phrase.of(
-                "by finite elements the stringers sag {}, {} of what the throat does as a plain beam, and are stretched {}"
-                        + " of it",
-                Units.near(found.sagMm()),
-                Reckoned.share(found.sagShare()),
-                Reckoned.share(found.throat().stressRatio()));
+        Phrase sag = Phrase.of("by finite elements the stringers sag {}", Units.near(found.sagMm()));
+        Phrase words = found.isBeam()
+                ? sag.and(
+                        ", ",
+                        Phrase.of(
+                                "{} of what the throat does as a plain beam, and are stretched {} of it",
+                                Reckoned.share(found.sagShare()),
+                                Reckoned.share(found.throat().stressRatio())))
+                : sag;
         return of("stringer-elements", "stringers by finite elements", verdict(found, against), words, ELEMENTS);
     }
 

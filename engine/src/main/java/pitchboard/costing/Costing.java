@@ -9,6 +9,7 @@ import pitchboard.money.Money;
  * A job costed.
  *
  * @param quotedOn the day of the quote, as given
+ * @param packs what is bought of sundries, each once
  * @param work what there is to do, each task once
  * @param price empty while a price is missing
  * @param missing what has no price, in words
@@ -18,6 +19,7 @@ public record Costing(
         Rates rates,
         Day quotedOn,
         List<Takeoff> takeoffs,
+        List<PackOrder> packs,
         List<Work> work,
         List<CostLine> lines,
         Optional<Price> price,
@@ -25,6 +27,7 @@ public record Costing(
         List<String> stale) {
     public Costing {
         takeoffs = List.copyOf(takeoffs);
+        packs = List.copyOf(packs);
         work = List.copyOf(work);
         lines = List.copyOf(lines);
         missing = List.copyOf(missing);

@@ -23,6 +23,7 @@ public final class Estimator {
     private final List<String> missing = new ArrayList<>();
     private final List<Takeoff> takeoffs = new ArrayList<>();
     private final List<Work> work = new ArrayList<>();
+    private final List<PackOrder> packs = new ArrayList<>();
 
     private Estimator(Rates rates) {
         this.rates = rates;
@@ -61,6 +62,7 @@ public final class Estimator {
                 rates,
                 quotedOn,
                 estimator.takeoffs,
+                estimator.packs,
                 estimator.work,
                 estimator.lines,
                 price,
@@ -103,19 +105,22 @@ public final class Estimator {
     /** Whole packs of the one size that does it for least. */
     private void sundry(Sundry kind, Ratio amount) {
         Ratio withWaste = amount.times(Ratio.ONE.plus(rates.waste()));
-        String needed =
-                Decimals.trimmed(amount, 2) + " " + kind.unit() + " + waste = " + Decimals.trimmed(withWaste, 2);
         Optional<Pack> best = rates.packs().stream()
                 .filter(pack -> pack.kind() == kind)
                 .min(Comparator.comparing(pack -> pack.price().times(packs(pack, withWaste))));
-        String working = best.map(pack -> needed + "; " + packs(pack, withWaste) + " of " + pack.name() + " at "
+        long count = best.map(pack -> packs(pack, withWaste)).orElse(0L);
+        PackOrder order = new PackOrder(kind, amount, withWaste, best, count);
+        packs.add(order);
+        line(LineKind.SUNDRIES, kind.words(), working(order), order.cost());
+    }
+
+    private static String working(PackOrder order) {
+        String needed = Decimals.trimmed(order.amount(), 2) + " " + order.kind().unit() + " + waste = "
+                + Decimals.trimmed(order.withWaste(), 2);
+        return order.pack()
+                .map(pack -> needed + "; " + order.packs() + " of " + pack.name() + " at "
                         + pack.price().digits())
                 .orElse(needed + "; the rates have no price for it");
-        line(
-                LineKind.SUNDRIES,
-                kind.words(),
-                working,
-                best.map(pack -> pack.price().times(packs(pack, withWaste)).toCoin()));
     }
 
     private static long packs(Pack pack, Ratio amount) {

@@ -5,6 +5,7 @@ import java.util.function.Predicate;
 import pitchboard.carry.Carried;
 import pitchboard.carry.Carrier;
 import pitchboard.carry.LoadRules;
+import pitchboard.carry.SecondLook;
 import pitchboard.parts.PartMaker;
 import pitchboard.parts.Worksheet;
 import pitchboard.rules.Checker;
@@ -62,6 +63,11 @@ public final class Pipeline {
     /** What a rulebook says of a stair, its loads included. */
     static List<Finding> findings(Stair stair, Rulebook book) {
         return findings(stair, book, Carrier.check(stair, book, List.of()));
+    }
+
+    /** The stringers by finite elements, for those who ask: some tenths of a second. */
+    public static SecondLook secondLook(Outcome.Designed designed) {
+        return SecondLook.at(designed.stair(), designed.job().rulebook());
     }
 
     /** What could be built instead, best first: as many as are worth a thought. */

@@ -121,7 +121,7 @@ public final class PartMaker {
                 brief.stringers().count(),
                 post.thickness(),
                 post.width(),
-                SupportPost.height(stair, post)));
+                SupportPost.height(stair, post).roundedUp(brief.tape().graduation())));
     }
 
     private void foot() {

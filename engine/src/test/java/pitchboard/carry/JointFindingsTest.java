@@ -194,7 +194,7 @@ final class JointFindingsTest {
     @Test
     void a_post_that_finds_no_room_for_two_bolts_cannot_be_told() {
         Stair high = GuardedStairs.stair(
-                "stock depth 9 1/4 in",
+                "stock depth 8 in",
                 build -> Rebuilt.with(
                         build,
                         "posts",
@@ -225,6 +225,10 @@ final class JointFindingsTest {
                 .isEqualTo("fail");
         assertThat(loadRule(StairFixtures.stair(SHORT), "load-on-flight")).isEqualTo("?");
         assertThat(loadRule(joined(SHORT, "hanger", Optional.of(new Reckoned(2000, Unit.POUND))), "load-on-flight"))
+                .isEqualTo("?");
+        assertThat(loadRule(
+                        joined("brackets 32 in", "bracket", Optional.of(new Reckoned(900, Unit.POUND))),
+                        "load-on-rail"))
                 .isEqualTo("?");
         assertThat(loadRule(StairFixtures.stair("guard no"), "load-on-infill")).isEqualTo("none");
         assertThat(loadRule(guarded(joints -> joints), "load-on-infill")).isEqualTo("pass");

@@ -81,6 +81,15 @@ public final class AtomicWrite {
         }
     }
 
+    /** Takes a file away, if it is there. */
+    public static void gone(Path file) throws FileTrouble {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException cause) {
+            throw FileTrouble.of(file, cause);
+        }
+    }
+
     private static void write(Path file, Content content, boolean over, boolean toDisk) throws FileTrouble {
         place(file, beside -> fill(beside, content, toDisk), over);
     }

@@ -15,6 +15,8 @@ import pitchboard.web.api.JobRoutes;
 import pitchboard.web.api.LiveRoutes;
 import pitchboard.web.api.NetworkRoutes;
 import pitchboard.web.api.PaperRoutes;
+import pitchboard.web.api.PriceRoutes;
+import pitchboard.web.api.PriceShelf;
 import pitchboard.web.api.Shelf;
 import pitchboard.web.api.TickRoutes;
 import pitchboard.web.api.VersionRoutes;
@@ -84,6 +86,7 @@ public final class Server implements AutoCloseable {
         new VersionRoutes(shelf).add(routes);
         new TickRoutes(shelf).add(routes);
         new PaperRoutes(shelf).add(routes);
+        new PriceRoutes(shelf, new PriceShelf(settings.prices())).add(routes);
         new AlongRoutes(shelf, files).add(routes);
         new LiveRoutes(shelf).add(routes);
         new BackupRoutes(shelf, settings.backups(), settings.clock()).add(routes);

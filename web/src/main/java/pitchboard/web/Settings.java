@@ -41,6 +41,10 @@ public record Settings(int port, Path data, boolean isShared, Limits limits, Clo
         return data.resolve("jobs.db");
     }
 
+    Path prices() {
+        return data.resolve("prices");
+    }
+
     Path backups() {
         return data.resolve("backups");
     }

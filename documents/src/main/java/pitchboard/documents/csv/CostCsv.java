@@ -2,12 +2,17 @@ package pitchboard.documents.csv;
 
 import pitchboard.costing.CostLine;
 import pitchboard.costing.Costing;
+import pitchboard.costing.Pack;
+import pitchboard.costing.PackOrder;
 import pitchboard.costing.Price;
 import pitchboard.job.Quotation;
+import pitchboard.measure.Decimals;
 import pitchboard.money.Money;
 
 /** Every line of cost, and the way to the price. */
 public final class CostCsv {
+    private static final int PLACES = 2;
+
     private CostCsv() {}
 
     public static String write(Quotation quotation) {
@@ -26,6 +31,25 @@ public final class CostCsv {
                     line.cost().map(Money::digits).orElse(""));
         }
         costing.price().ifPresent(price -> price(csv, price));
+        return csv.text();
+    }
+
+    /** What is bought of sundries: a row for each. */
+    public static String sundries(Quotation quotation) {
+        String code = quotation.costing().rates().currency().code();
+        Csv csv = new Csv()
+                .row("what", "needed", "unit", "with waste", "pack", "packs", "each " + code, "together " + code);
+        for (PackOrder order : quotation.costing().packs()) {
+            csv.row(
+                    order.kind().words(),
+                    Decimals.trimmed(order.amount(), PLACES),
+                    order.kind().unit(),
+                    Decimals.trimmed(order.withWaste(), PLACES),
+                    order.pack().map(Pack::name).orElse(""),
+                    order.pack().isPresent() ? Long.toString(order.packs()) : "",
+                    order.pack().map(pack -> pack.price().digits()).orElse("no price"),
+                    order.cost().map(Money::digits).orElse(""));
+        }
         return csv.text();
     }
 

@@ -1,7 +1,9 @@
 package pitchboard.documents.json;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import pitchboard.carry.SecondLook;
 import pitchboard.job.Job;
 import pitchboard.job.Outcome;
 import pitchboard.parts.Part;
@@ -14,20 +16,23 @@ public final class OutcomeJson {
     private static final int FORMAT = 1;
 
     private final Outcome outcome;
+    private final Optional<SecondLook> look;
     private final QuantityJson quantities;
 
-    private OutcomeJson(Outcome outcome) {
+    private OutcomeJson(Outcome outcome, Optional<SecondLook> look) {
         this.outcome = outcome;
+        this.look = look;
         this.quantities = new QuantityJson(outcome.job().brief().tape());
     }
 
-    public static String write(Outcome outcome) {
-        return of(outcome).text();
+    /** @param look what finite elements say, where they were asked for */
+    public static String write(Outcome outcome, Optional<SecondLook> look) {
+        return of(outcome, look).text();
     }
 
     /** To be put into a larger answer. */
-    public static Json of(Outcome outcome) {
-        return new OutcomeJson(outcome).whole();
+    public static Json of(Outcome outcome, Optional<SecondLook> look) {
+        return new OutcomeJson(outcome, look).whole();
     }
 
     private Json whole() {
@@ -55,7 +60,7 @@ public final class OutcomeJson {
                 .with("falls", new GuardJson(quantities).falls(designed.stair()))
                 .with("pieces", Json.list(designed.parts(), this::piece))
                 .with("findings", new FindingsJson(quantities).of(designed.findings()))
-                .with("strength", new StrengthJson(quantities).of(designed.carried()))
+                .with("strength", new StrengthJson(quantities).of(designed.carried(), look))
                 .with("worksheet", Json.list(sections(designed), this::section));
     }
 

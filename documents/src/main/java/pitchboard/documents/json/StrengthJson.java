@@ -1,9 +1,11 @@
 package pitchboard.documents.json;
 
 import java.util.List;
+import java.util.Optional;
 import pitchboard.carry.Carried;
 import pitchboard.carry.MemberFinding;
 import pitchboard.carry.MemberText;
+import pitchboard.carry.SecondLook;
 import pitchboard.carry.WayOut;
 import pitchboard.measure.Tape;
 import pitchboard.rules.Limit;
@@ -16,7 +18,7 @@ record StrengthJson(QuantityJson quantities) {
         return MemberText.on(quantities.tape(), Tape.Style.PLAIN);
     }
 
-    Json of(Carried carried) {
+    Json of(Carried carried, Optional<SecondLook> look) {
         return Json.object()
                 .says("method", carried.method())
                 .with("failing", Json.truth(carried.hasFailures()))
@@ -41,7 +43,12 @@ record StrengthJson(QuantityJson quantities) {
                                         .says("board", spacing.board())
                                         .with("greatest", quantities.of(spacing.greatest()))
                                         .says("governedBy", spacing.governedBy())))
+                .with("elements", look.<Json>map(this::elements).orElseGet(Json::none))
                 .says("whoseWord", Carried.WHOSE_WORD);
+    }
+
+    private Json elements(SecondLook look) {
+        return new ElementsJson(quantities, look.units()).of(finding(look.finding()), look.elements());
     }
 
     private Json finding(MemberFinding finding) {

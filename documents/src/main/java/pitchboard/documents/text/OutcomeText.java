@@ -1,6 +1,8 @@
 package pitchboard.documents.text;
 
 import java.util.List;
+import java.util.Optional;
+import pitchboard.carry.SecondLook;
 import pitchboard.job.Job;
 import pitchboard.job.Outcome;
 import pitchboard.measure.ExactText;
@@ -29,19 +31,21 @@ public final class OutcomeText {
         this.tape = job.brief().tape();
     }
 
-    public static String write(Outcome outcome) {
+    /** @param look what finite elements say, where they were asked for */
+    public static String write(Outcome outcome, Optional<SecondLook> look) {
         return outcome.match(
-                designed -> new OutcomeText(outcome.job()).designed(designed), none -> ChoicesText.write(outcome));
+                designed -> new OutcomeText(outcome.job()).designed(designed, look),
+                none -> ChoicesText.write(outcome));
     }
 
-    private String designed(Outcome.Designed designed) {
+    private String designed(Outcome.Designed designed, Optional<SecondLook> look) {
         Stair stair = designed.stair();
         lines.heading(
                 job.brief().title().job() + "  (inputs " + job.fingerprint().text() + ")");
         figures(stair);
         instead(designed);
         findings(designed.findings());
-        new StrengthText(tape, lines).write(designed.carried());
+        new StrengthText(tape, lines).write(designed.carried(), look);
         pieces(designed.parts());
         marks(stair);
         return lines.text();

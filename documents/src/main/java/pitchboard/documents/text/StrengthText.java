@@ -1,8 +1,10 @@
 package pitchboard.documents.text;
 
+import java.util.Optional;
 import pitchboard.carry.Carried;
 import pitchboard.carry.MemberFinding;
 import pitchboard.carry.MemberText;
+import pitchboard.carry.SecondLook;
 import pitchboard.carry.WayOut;
 import pitchboard.carry.members.TreadSpacing;
 import pitchboard.measure.Decimals;
@@ -15,13 +17,14 @@ record StrengthText(Tape tape, Lines lines) {
         return MemberText.on(tape, Tape.Style.PLAIN);
     }
 
-    void write(Carried carried) {
+    void write(Carried carried, Optional<SecondLook> look) {
         lines.heading("Will it carry? By " + carried.method());
         for (MemberFinding.Topic topic : MemberFinding.Topic.values()) {
             carried.findings().stream()
                     .filter(finding -> finding.topic() == topic)
                     .forEach(this::finding);
         }
+        look.ifPresent(this::elements);
         waysOut(carried);
         spacings(carried);
         lines.heading("What the strength rests on");
@@ -35,6 +38,12 @@ record StrengthText(Tape tape, Lines lines) {
                 finding.verdict()
                         .match(pass -> "  pass  ", fail -> "  FAIL  ", not -> "  -     ", cannot -> "  ?     "),
                 text().line(finding));
+    }
+
+    /** The finding, and what it rests on. */
+    private void elements(SecondLook look) {
+        finding(look.finding());
+        look.elements().match(found -> new ElementsText(tape, look.units(), lines).write(found), because -> lines);
     }
 
     private void waysOut(Carried carried) {

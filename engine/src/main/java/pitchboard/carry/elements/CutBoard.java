@@ -8,6 +8,7 @@ import pitchboard.measure.Length;
 import pitchboard.plane.Point;
 import pitchboard.stair.Stair;
 import pitchboard.stair.StringerShape;
+import pitchboard.strength.Answer;
 import pitchboard.strength.Elastic;
 import pitchboard.strength.LineLoad;
 import pitchboard.strength.elements.EdgeLoad;
@@ -27,6 +28,9 @@ import pitchboard.strength.elements.throat.SlopedBeam;
  * level, so that nothing but the foot holds it back.
  */
 final class CutBoard {
+    /** A span along the slope of fewer throats is not looked at. */
+    private static final double LEAST_THROATS = 2;
+
     private final Stair stair;
     private final StringerShape shape;
     private final Elastic wood;
@@ -96,18 +100,28 @@ final class CutBoard {
                 : stair.headerFace();
     }
 
-    /** The throat as a plain beam under the same loads on the same supports. */
-    SlopedBeam throat() {
+    /** The throat as a plain beam under the same loads on the same supports; or that the board is too short for one. */
+    Answer<SlopedBeam> throat() {
+        double along = (middle(head()) - middle(foot())) / cos();
+        return along < LEAST_THROATS * shape.throat().approxMm()
+                ? Answer.unknown("so short a board is no beam, and is not compared with one")
+                : Answer.known(beam());
+    }
+
+    private double cos() {
+        double run = stair.run().approxMm();
+        return run / Xy.length(run, stair.rise().approxMm());
+    }
+
+    private SlopedBeam beam() {
         double foot = middle(foot());
         List<SlopedBeam.Patch> patches = loads().stream()
                 .map(each ->
                         new SlopedBeam.Patch(each.from().x() - foot, each.to().x() - foot, -each.totalY()))
                 .toList();
-        double rise = stair.rise().approxMm();
-        double run = stair.run().approxMm();
         return new SlopedBeam(
                 middle(head()) - foot,
-                run / Xy.length(run, rise),
+                cos(),
                 shape.throat().approxMm(),
                 thicknessMm(),
                 wood.along().nPerMm2(),

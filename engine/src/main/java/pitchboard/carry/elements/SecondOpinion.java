@@ -37,7 +37,8 @@ public final class SecondOpinion {
         Basis basis = Basis.of(stair, book);
         StringerCase it = StringerCase.of(stair);
         if (it.supported().isPresent()) {
-            return Answer.unknown("a post stands under the stringers, and this looks at one that spans from foot to head");
+            return Answer.unknown(
+                    "a post stands under the stringers, and this looks at one that spans from foot to head");
         }
         return basis.woods()
                 .stringer(it.board().breadth(), it.board().depth())
@@ -60,19 +61,27 @@ public final class SecondOpinion {
     }
 
     /** At once, by the compact rule. */
-    public Instant instant() {
-        return Instant.of(board.teeth(), board.throat());
+    public Answer<Instant> instant() {
+        return board.throat().map(this::instant);
+    }
+
+    private Instant instant(SlopedBeam throat) {
+        return Instant.of(board.teeth(), throat);
     }
 
     /** By finite elements: some tenths of a second. */
     public Answer<ByElements> elements() {
+        return board.throat().then(this::elements);
+    }
+
+    private Answer<ByElements> elements(SlopedBeam throat) {
         Plate plate = board.plate();
         PlateAnswer answer = Elements.solve(plate, Effort.usual(plate.depthMm()));
         if (answer instanceof PlateAnswer.Solved solved) {
-            SlopedBeam throat = board.throat();
             double slender = throat.spanMm() / throat.cos() / throat.depthMm();
             AgainstThroat against = AgainstThroat.of(solved, throat);
-            return Answer.known(new ByElements(wood.elastic(), plate, solved, sagPart(), slender, against, instant()));
+            return Answer.known(
+                    new ByElements(wood.elastic(), plate, solved, sagPart(), slender, against, instant(throat)));
         }
         return Answer.unknown(String.join("; ", ((PlateAnswer.CannotTell) answer).because()));
     }

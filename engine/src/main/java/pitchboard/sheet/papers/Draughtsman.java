@@ -13,6 +13,7 @@ import pitchboard.sheet.rails.HandrailSheet;
 import pitchboard.sheet.rails.InfillSheet;
 import pitchboard.sheet.rails.PostSheet;
 import pitchboard.sheet.rails.RailSheet;
+import pitchboard.sheet.strength.ElementsSheet;
 import pitchboard.sheet.strength.StrengthSheets;
 import pitchboard.sheet.subject.Subject;
 import pitchboard.sheet.work.CautionSheet;
@@ -70,6 +71,8 @@ public final class Draughtsman {
         drafts.addAll(EndSheets.patterns(subject, frame));
         drafts.addAll(RulesSheet.of(subject, frame));
         drafts.addAll(StrengthSheets.of(subject.stair(), subject.carried(), frame));
+        drafts.addAll(
+                onePage(ElementsSheet.ID, (all, around) -> ElementsSheet.of(all.stair(), all.rulebook(), around)));
         drafts.addAll(WorkingsSheet.of(subject, frame));
         drafts.addAll(CautionSheet.of(subject, frame));
         return frame.bind(drafts);

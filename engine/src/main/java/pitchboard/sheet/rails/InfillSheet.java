@@ -49,21 +49,13 @@ public final class InfillSheet {
     }
 
     private List<Draft> pages() {
-        Table table = table();
-        List<Draft> pages = new ArrayList<>();
-        int next = 0;
-        while (next < table.rowCount()) {
-            Draft page = frame.draft("infill", pages.size() + 1, "Infill of the guard");
-            Box room = page.room();
-            if (pages.isEmpty()) {
-                double taken = strip(page);
-                howTo(page, room.topLeft().shifted(0, taken));
-                room = room.withoutTop(taken + HOW_TO);
-            }
-            next = table.draw(page, room, next).next();
-            pages.add(page);
-        }
-        return pages;
+        return table().over(page -> frame.draft("infill", page, "Infill of the guard"), this::heading);
+    }
+
+    private Box heading(Draft page) {
+        double taken = strip(page);
+        howTo(page, page.room().topLeft().shifted(0, taken));
+        return page.room().withoutTop(taken + HOW_TO);
     }
 
     /** The first bay as it is marked; returns how far down it reaches. */

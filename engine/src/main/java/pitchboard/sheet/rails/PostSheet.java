@@ -1,6 +1,5 @@
 package pitchboard.sheet.rails;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.measure.Graduation;
@@ -13,7 +12,6 @@ import pitchboard.railing.Post;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Draft;
-import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.frame.Frame;
 import pitchboard.sheet.subject.MarkTable;
 import pitchboard.sheet.subject.RunningStrip;
@@ -48,22 +46,13 @@ public final class PostSheet {
     }
 
     private List<Draft> pages() {
-        Table table = table();
-        List<Draft> pages = new ArrayList<>();
-        int next = 0;
-        while (next < table.rowCount()) {
-            Draft page = frame.draft("posts", pages.size() + 1, "Posts of the guard");
-            Box room = page.room();
-            if (pages.isEmpty()) {
-                Scale scale = strip().draw(page, room);
-                page.scaled(scale);
-                howTo(page, room.topLeft().shifted(0, RunningStrip.HEIGHT));
-                room = room.withoutTop(RunningStrip.HEIGHT + HOW_TO);
-            }
-            next = table.draw(page, room, next).next();
-            pages.add(page);
-        }
-        return pages;
+        return table().over(page -> frame.draft("posts", page, "Posts of the guard"), this::heading);
+    }
+
+    private Box heading(Draft page) {
+        page.scaled(strip().draw(page, page.room()));
+        howTo(page, page.room().topLeft().shifted(0, RunningStrip.HEIGHT));
+        return page.room().withoutTop(RunningStrip.HEIGHT + HOW_TO);
     }
 
     private Marked mark(Post post) {

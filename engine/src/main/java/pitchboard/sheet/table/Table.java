@@ -2,6 +2,7 @@ package pitchboard.sheet.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.PartRef;
@@ -71,12 +72,22 @@ public final class Table {
 
     /** Draws all rows, over as many pages as they need; pages are asked for by number from 1 and filled to their room. */
     public List<Draft> over(IntFunction<Draft> pages) {
+        return over(pages, Draft::room);
+    }
+
+    /**
+     * The same under something else on the first page.
+     *
+     * @param heading draws it and gives the room that it leaves
+     */
+    public List<Draft> over(IntFunction<Draft> pages, Function<Draft, Box> heading) {
         List<Draft> drafts = new ArrayList<>();
         int next = 0;
         do {
             Draft draft = pages.apply(drafts.size() + 1);
+            Box room = drafts.isEmpty() ? heading.apply(draft) : draft.room();
             drafts.add(draft);
-            next = draw(draft, draft.room(), next).next();
+            next = draw(draft, room, next).next();
         } while (next < rows.size());
         return drafts;
     }

@@ -90,9 +90,7 @@ public final class Elements {
         }
         falls[step] = -field.movement[2 * lowest + 1];
         steps.add(new MeshStep(mesh.nodes(), mesh.triangles(), analysis.unknowns(), analysis.kept(), falls[step]));
-        if (picture.isEmpty()) {
-            picture = Optional.of(new StressPicture(mesh, field.movement, stresses));
-        }
+        picture = Optional.of(new StressPicture(mesh, plate.turnedGrain(), field.movement, stresses));
         return new Finding(field, lowest, findPeaks(mesh, stresses, step));
     }
 

@@ -20,7 +20,7 @@ public sealed interface PlateAnswer {
      * @param peaks the largest stress of each kind, away from sharp corners
      * @param awayMm so far from corners and ends the stresses were taken
      * @param meshes coarsest first
-     * @param picture of the coarsest mesh that was made
+     * @param picture of the finest mesh
      */
     record Solved(
             Limit fallMm,

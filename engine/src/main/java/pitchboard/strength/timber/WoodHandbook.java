@@ -50,7 +50,7 @@ public final class WoodHandbook {
 
     /** What is usual for softwoods, where a group has no wood in the table. */
     private static final ElasticRatios USUAL = new ElasticRatios(
-            "softwoods on average",
+            "softwoods on average, for no wood of this group is tabled",
             0.050,
             0.067,
             0.42,

@@ -65,7 +65,8 @@ public final class PaperRoutes {
         context.contentType("application/pdf").result(pdf.toByteArray());
     }
 
-    private static Outcome.Designed designed(Draft draft) throws Refusal {
+    /** The stair of a job; a job without one is refused. */
+    static Outcome.Designed designed(Draft draft) throws Refusal {
         ReadJob read = read(draft);
         if (read instanceof ReadJob.NotUnderstood unread) {
             throw new Refusal(NOT_UNDERSTOOD, reasons(unread.troubles()));

@@ -42,6 +42,9 @@ export const version = (id, number) => send('GET', job(id, `/versions/${number}`
 export const restore = (id, number) => send('POST', job(id, '/restore'), { version: number });
 export const ticks = (id) => send('GET', job(id, '/ticks'));
 export const tick = (id, name, done) => send('PUT', job(id, '/ticks'), { tick: name, done });
+export const prices = () => send('GET', 'prices');
+export const keepPrices = (what, file) => send('PUT', `prices/${what}`, { file });
+export const costs = (id, on) => send('GET', job(id, `/costs?on=${encodeURIComponent(on)}`));
 export const backup = () => send('POST', 'backup', {});
 export const network = () => send('GET', 'network');
 export const pairingCode = () => send('POST', 'network/code', {});
@@ -53,6 +56,7 @@ export const links = {
     file: (id) => `/api/${job(id, '/file')}`,
     papers: (id) => `/api/${job(id, '/papers.pdf')}`,
     sheet: (id, sheet) => `/api/${job(id, `/papers/${encodeURIComponent(sheet)}.pdf`)}`,
+    priced: (id, which, on) => `/api/${job(id, `/${which}?on=${encodeURIComponent(on)}`)}`,
     along: (id) => `/api/${job(id, '/along.html')}`,
     picture: (id) => `/api/${job(id, '/picture.svg')}`,
 };

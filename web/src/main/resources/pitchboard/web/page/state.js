@@ -7,6 +7,7 @@
  * - `open` the job on the table: `{id, name, version, base, job, changes, ticks}`
  * - `answer` the newest that the engine made of it, `stale` while something typed since cannot be read
  * - `problems` of what is typed now
+ * - `costs` of the job on the table: `{of, on, prices, answer, trouble, working}`; null until somebody asks
  * - `saving` 'saved', 'waiting', 'saving', 'away', 'conflict' or 'trouble'; `conflict` both versions of what was changed twice
  * - `under` other rulebooks the stair is held against: `{books, told, of}`, what was `told` `of` which answer
  * - `asking` the question that is being answered: `{field, before}`
@@ -26,6 +27,7 @@ export const state = {
     under: { books: [], told: null, of: null },
     saving: 'saved',
     conflict: null,
+    costs: null,
     asking: null,
     dialog: null,
     notice: null,

@@ -31,6 +31,11 @@ final class Views {
             page.goTo("Papers");
             page.until("return document.querySelector('.sheets svg')");
         });
+        ways.put("costs", () -> {
+            page.goTo("Papers");
+            page.tapOn(".costs summary");
+            page.until("return document.querySelector('.costs[open] input[type=file]')");
+        });
         ways.put("keypad", () -> asked("measured > rise", ".keypad"));
         ways.put("choices", () -> asked("measured > foot lands on", ".checks"));
         ways.put("menu", () -> over("More for this job"));

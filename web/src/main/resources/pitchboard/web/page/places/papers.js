@@ -3,6 +3,7 @@ import { inAlong } from '../along.js';
 import { stop } from '../engine.js';
 import { html, nothing } from '../lib/lit-html.js';
 import { unsafeHTML } from '../lib/directives/unsafe-html.js';
+import { costs } from '../pieces/costs.js';
 import { row } from '../pieces/row.js';
 import { links } from '../server.js';
 import { drawSheets, printSheets, saveAlong, saveFile, share } from '../sheets.js';
@@ -20,7 +21,7 @@ export function papersPlace() {
         <ul class="card">
             ${['date', 'paper', 'mark to', 'for', 'place', 'job'].map((field) => row(field))}
         </ul>
-        ${sheets()}
+        ${inAlong() ? nothing : costs(onceSaved)} ${sheets()}
         <p class="caution">${say('caution.papers')}</p>
     `;
 }

@@ -1,0 +1,71 @@
+package pitchboard.sheet.strength;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleFunction;
+import pitchboard.carry.elements.ByElements;
+import pitchboard.sheet.Box;
+import pitchboard.sheet.Pen;
+import pitchboard.sheet.Spot;
+import pitchboard.sheet.drafting.Pencil;
+import pitchboard.sheet.type.Align;
+import pitchboard.sheet.type.Lettering;
+import pitchboard.strength.elements.StressGrid;
+
+/**
+ * The stress along the grain across the board where it is stretched most, beside the straight line of the throat as a plain
+ * beam.
+ *
+ * @param words how a stress in N/mm² is written
+ */
+record SectionDrawing(Pencil pencil, ByElements found, DoubleFunction<String> words) {
+    private static final double NAME = 7;
+    private static final double AXIS = 9;
+    private static final double APART_MM = 1;
+    /** Toward a corner the curve is broken off: so far it goes beyond the plain beam. */
+    private static final double MOST = 1.25;
+
+    /** @param box it fills it */
+    void draw(Box box) {
+        StressGrid grid = found.solved().picture().grid(APART_MM);
+        StressSection section = StressSection.through(found.tension().where(), grid);
+        double beam = found.tension().mpa().value() / found.throat().stressRatio();
+        Box area = box.withoutTop(NAME).withoutBottom(AXIS);
+        double middle = area.centre().x();
+        double perMpa = area.width() / 2 / (MOST * beam);
+        double rows = section.lastRow() - section.firstRow() + 1;
+        double perRow = area.height() / rows;
+        pencil.text(box.topLeft().shifted(0, 3), "Across the board, A to A", Lettering.NAME, Align.LEFT);
+        pencil.line(Pen.THIN, Spot.of(middle, area.top()), Spot.of(middle, area.bottom()));
+        pencil.line(Pen.OUTLINE, Spot.of(area.left(), area.top()), Spot.of(area.right(), area.top()));
+        pencil.line(Pen.OUTLINE, Spot.of(area.left(), area.bottom()), Spot.of(area.right(), area.bottom()));
+        // Stretched to the right, at the lower edge.
+        pencil.line(
+                Pen.HIDDEN,
+                Spot.of(middle - beam * perMpa, area.top()),
+                Spot.of(middle + beam * perMpa, area.bottom()));
+        List<Spot> curve = new ArrayList<>();
+        for (int row = section.firstRow(); row <= section.lastRow(); row++) {
+            double stress = grid.along(row, section.column());
+            if (Math.abs(stress) > MOST * beam) {
+                break;
+            }
+            double up = row - section.firstRow() + 0.5;
+            curve.add(Spot.of(middle + stress * perMpa, area.bottom() - up * perRow));
+        }
+        pencil.line(Pen.CUT, curve);
+        double low = area.bottom() + 3.4;
+        pencil.text(Spot.of(area.left(), low), "pressed", Lettering.NOTE, Align.LEFT);
+        pencil.text(Spot.of(middle, low), "0", Lettering.NOTE, Align.CENTRE);
+        pencil.text(
+                Spot.of(middle + found.tension().mpa().value() * perMpa, low),
+                words.apply(found.tension().mpa().value()),
+                Lettering.HEAD,
+                Align.CENTRE);
+        pencil.text(
+                Spot.of(area.left(), low + 4),
+                "thick: finite elements; dashed: the throat as a plain beam, " + words.apply(beam),
+                Lettering.SMALL,
+                Align.LEFT);
+    }
+}
