@@ -45,7 +45,7 @@ record House(String root, List<Row> rows) {
             engine    | buying.search | buying.cutting, buying.relaxing
             engine    | money       | measure
             engine    | buying.yard | measure, money
-            engine    | buying.need | measure, plane, brief, stair, parts, buying.yard
+            engine    | buying.need | measure, plane, brief, stair, railing, parts, buying.yard
             engine    | buying.order | measure, money, buying.cutting, buying.search, buying.yard, buying.need
             engine    | sheet       | measure, brief
             engine    | sheet.type  | sheet

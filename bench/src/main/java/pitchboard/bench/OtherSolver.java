@@ -119,7 +119,7 @@ final class OtherSolver {
             before = used;
             cost.setCoefficient(used, supply.price());
             MPConstraint load = solver.makeConstraint(Double.NEGATIVE_INFINITY, 0);
-            load.setCoefficient(used, (double) -(supply.length() + problem.kerf()));
+            load.setCoefficient(used, -(double) (supply.length() + problem.kerf()));
             for (int kind = 0; kind < cut.size(); kind++) {
                 Demand demand = problem.demands().get(kind);
                 MPVariable here = solver.makeIntVar(0, demand.quantity(), "");

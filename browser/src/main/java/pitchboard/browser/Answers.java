@@ -21,7 +21,8 @@ final class Answers {
             new Comparing(),
             new UnderOthers(),
             new Merging(),
-            new Writing());
+            new Writing(),
+            new Buying());
 
     private Answers() {}
 

@@ -17,11 +17,13 @@ import pitchboard.intake.Notes;
 import pitchboard.intake.written.JsonWriter;
 import pitchboard.intake.written.Spot;
 import pitchboard.intake.written.Written;
+import pitchboard.intake.yard.YardText;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
 import pitchboard.store.FileTrouble;
 import pitchboard.store.JobFile;
 import pitchboard.store.JobFiles;
+import pitchboard.store.YardFiles;
 
 /** Requests to try the engine with. */
 final class Requests {
@@ -70,7 +72,7 @@ final class Requests {
         return JobText.write(read(file).notes());
     }
 
-    /** One request of every other kind than {@code solve} about each two examples that follow one another. */
+    /** One request of every other kind, and one for finite elements, about each two examples that follow one another. */
     static List<String> others() {
         List<Written.Group> jobs = exampleFiles().stream().map(Requests::job).toList();
         List<String> requests = new ArrayList<>(List.of(request("questions")));
@@ -78,7 +80,9 @@ final class Requests {
             Written.Group job = jobs.get(i);
             Written.Group next = jobs.get((i + 1) % jobs.size());
             requests.add(request("write", entry("job", job)));
+            requests.add(request("buy", entry("job", job), entry("yard", yard()), text("sheets", "all")));
             requests.add(request("under", entry("job", job), books(i)));
+            requests.add(request("solve", entry("job", job), text("elements", "yes")));
             requests.add(request("compare", entry("before", job), entry("after", next)));
             requests.add(request("merge", entry("base", job), entry("mine", without(job)), entry("theirs", next)));
             for (String units : List.of("inches", "millimetres")) {
@@ -87,6 +91,16 @@ final class Requests {
             }
         }
         return requests;
+    }
+
+    /** The price list of the examples as the program writes it. */
+    static Written yard() {
+        try {
+            Path file = root().resolve("examples/yard/harbour-street-timber.yaml");
+            return YardText.write(((YardText.Understood) YardFiles.open(file)).yard());
+        } catch (FileTrouble trouble) {
+            throw new IllegalStateException(trouble);
+        }
     }
 
     /** Two books that are not the same for every job. */

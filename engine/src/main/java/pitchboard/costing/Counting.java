@@ -2,13 +2,17 @@ package pitchboard.costing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pitchboard.brief.HeadFixing;
+import pitchboard.measure.Decimals;
+import pitchboard.measure.Graduation;
 import pitchboard.measure.Length;
 import pitchboard.measure.Ratio;
 import pitchboard.parts.Part;
+import pitchboard.parts.PartId;
 import pitchboard.stair.Stair;
 
-/** Counts what a stair takes of screws, bolts, adhesive and concrete, and what there is to do. */
+/** Counts what a stair takes of screws, bolts, adhesive and finish, and what there is to do. */
 final class Counting {
     private final Stair stair;
     private final List<Part> parts;
@@ -75,6 +79,31 @@ final class Counting {
                 feet,
                 stair.treads() + " treads x " + stringers()
                         + " stringers, a 1/4 in bead as long as the tread is wide (common practice, no source)");
+    }
+
+    /** All long faces of every piece, once for each coat; ends are left out. */
+    Optional<Takeoff> finish(int coats) {
+        if (coats == 0) {
+            return Optional.empty();
+        }
+        Ratio feet = Ratio.ZERO;
+        for (Part part : parts) {
+            if (!part.id().equals(PartId.PITCH_BOARD)) {
+                feet = feet.plus(squareFeet(part).times((long) part.count()));
+            }
+        }
+        String rule = "twice thickness and width x length of every piece = " + Decimals.trimmed(feet, 1)
+                + " square feet, x " + coats + (coats == 1 ? " coat" : " coats")
+                + " (all four faces, stringers as whole boards; common practice, no source)";
+        return Optional.of(new Takeoff(Sundry.FINISH, feet.times((long) coats), rule));
+    }
+
+    /** Of the four long faces of one, its sizes rounded up to a line of the tape. */
+    private Ratio squareFeet(Part part) {
+        Graduation graduation = stair.brief().tape().graduation();
+        Length around = part.thickness().plus(part.width()).times(2).roundedUp(graduation);
+        Length foot = Length.feet(1);
+        return around.over(foot).times(part.length().roundedUp(graduation).over(foot));
     }
 
     List<Work> work() {

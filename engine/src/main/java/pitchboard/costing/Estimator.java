@@ -92,11 +92,17 @@ public final class Estimator {
 
     private void sundries(List<Built> stairs) {
         for (Built built : stairs) {
-            takeoffs.addAll(new Counting(built.stair(), built.parts()).takeoffs());
+            Counting counting = new Counting(built.stair(), built.parts());
+            takeoffs.addAll(counting.takeoffs());
+            counting.finish(rates.coats()).ifPresent(takeoffs::add);
         }
         rates.pad()
                 .ifPresent(pad -> takeoffs.add(new Takeoff(
                         Sundry.CONCRETE, pad.cubicFeet(), "length x width x thickness of the pad, in cubic feet")));
+        rates.pad()
+                .filter(pad -> pad.gravel().isPositive())
+                .ifPresent(pad -> takeoffs.add(new Takeoff(
+                        Sundry.GRAVEL, pad.gravelCubicFeet(), "length x width of the pad x thickness of the bed")));
         Map<Sundry, Ratio> amounts = new EnumMap<>(Sundry.class);
         takeoffs.forEach(each -> amounts.merge(each.kind(), each.amount(), Ratio::plus));
         amounts.forEach(this::sundry);

@@ -37,4 +37,18 @@ public record Pack(Sundry kind, String name, Ratio holds, Money price) {
     public static Ratio concreteOf(Ratio pounds) {
         return pounds.times(Ratio.of(3, 400));
     }
+
+    /**
+     * The same of a bag by the kilogram: a pound is 0.45359237 kg (exact, by definition). 20 kg yield 0.331 cubic feet,
+     * 9.4 litres; 25 kg 11.7 litres (computed in proportion).
+     */
+    public static Ratio concreteOfKilograms(Ratio kilograms) {
+        return concreteOf(kilograms.dividedBy(Ratio.of(45_359_237, 100_000_000)));
+    }
+
+    /** Square feet in a square metre: a foot is 0.3048 m. */
+    public static Ratio squareFeetOf(Ratio squareMetres) {
+        Ratio feet = Ratio.of(10_000, 3048);
+        return squareMetres.times(feet).times(feet);
+    }
 }

@@ -16,6 +16,7 @@ import pitchboard.money.Money;
  * @param people who work together; each is paid for every hour of the crew
  * @param hour what an hour of one of them costs
  * @param hours for each task; a task that is missing takes its figure from memory
+ * @param coats of finish on every piece; zero when none is put on
  * @param waste added to sundries before whole packs are counted
  * @param overhead on all direct cost
  * @param profit on direct cost and overhead
@@ -37,6 +38,7 @@ public record Rates(
         Ratio waste,
         List<Pack> packs,
         Optional<Pad> pad,
+        int coats,
         List<Extra> extras,
         Ratio overhead,
         Ratio profit,
@@ -81,8 +83,8 @@ public record Rates(
         EnumMap<Task, Ratio> all = copy(Task.class, hours);
         all.putAll(better);
         return new Rates(
-                name, date, currency, people, hour, all, waste, packs, pad, extras, overhead, profit, taxes, roundTo,
-                deposit, stages, validDays, staleDays, wording);
+                name, date, currency, people, hour, all, waste, packs, pad, coats, extras, overhead, profit, taxes,
+                roundTo, deposit, stages, validDays, staleDays, wording);
     }
 
     /** The crew's own figure, or the one from memory. */

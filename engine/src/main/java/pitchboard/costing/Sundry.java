@@ -7,7 +7,9 @@ public enum Sundry {
     POST_BOLTS("post bolts", "bolts"),
     HANGERS("stringer hangers", "hangers"),
     ADHESIVE("adhesive", "ft of bead"),
-    CONCRETE("concrete", "cubic feet");
+    CONCRETE("concrete", "cubic feet"),
+    GRAVEL("gravel", "cubic feet"),
+    FINISH("finish", "square feet of one coat");
 
     private final String words;
     private final String unit;

@@ -17,9 +17,10 @@ import pitchboard.sheet.buying.Errand;
  * What is bought for one job, or for several together.
  *
  * @param jobs one or more; with several, the pieces of the first are marked A, those of the second B and so on
+ * @param priceList the text the yard was read from
  * @param fingerprint of the jobs and the price list
  */
-public record Purchase(List<Outcome.Designed> jobs, BuyingList list, Fingerprint fingerprint) {
+public record Purchase(List<Outcome.Designed> jobs, BuyingList list, String priceList, Fingerprint fingerprint) {
     private static final int LETTERS = 26;
 
     public Purchase {
@@ -46,7 +47,7 @@ public record Purchase(List<Outcome.Designed> jobs, BuyingList list, Fingerprint
         }
         inputs.append(priceList);
         BuyingList list = Buyer.buy(needs, yard, Planner.USUAL_EFFORT);
-        return new Purchase(jobs, list, Fingerprint.of(inputs.toString()));
+        return new Purchase(jobs, list, priceList, Fingerprint.of(inputs.toString()));
     }
 
     private Brief brief() {

@@ -9,7 +9,9 @@ import pitchboard.OrdinaryJob;
 import pitchboard.buying.cutting.Proof;
 import pitchboard.buying.order.BuyingList;
 import pitchboard.buying.order.StockOrder;
+import pitchboard.buying.yard.BadEnd;
 import pitchboard.buying.yard.Saw;
+import pitchboard.buying.yard.Splicing;
 import pitchboard.buying.yard.Stock;
 import pitchboard.buying.yard.Yard;
 import pitchboard.measure.Length;
@@ -45,13 +47,23 @@ public final class HandWorked {
                 new Stock.Wood("", "", ""),
                 List.of(),
                 Length.ZERO,
+                BadEnd.NONE,
                 Optional.empty(),
                 List.of());
         Saw saw = new Saw(Length.ZERO, Length.ZERO, Length.inches(12));
-        Yard yard =
-                new Yard("the yard", "", new Day(2027, 5, 3), USD, Tape.Units.INCHES, saw, List.of(stock), List.of());
+        Yard yard = new Yard(
+                "the yard",
+                "",
+                new Day(2027, 5, 3),
+                USD,
+                Tape.Units.INCHES,
+                saw,
+                Splicing.NEVER,
+                List.of(stock),
+                List.of());
         Proof proof = new Proof(30000, true, true, true, 1);
-        return new BuyingList(yard, List.of(new StockOrder(stock, List.of(), List.of(), cost, cost, proof)), List.of());
+        return new BuyingList(
+                yard, List.of(new StockOrder(stock, List.of(), List.of(), List.of(), cost, cost, proof)), List.of());
     }
 
     public static List<Pack> packs() {
@@ -73,7 +85,8 @@ public final class HandWorked {
                 Map.of(Task.TREAD, Ratio.of(1, 4)),
                 Ratio.of(1, 10),
                 packs,
-                Optional.of(new Pad(Length.feet(4), Length.feet(4), Length.inches(4))),
+                Optional.of(new Pad(Length.feet(4), Length.feet(4), Length.inches(4), Length.ZERO)),
+                0,
                 List.of(new Extra("delivery", usd("60"))),
                 Ratio.of(12, 100),
                 Ratio.of(10, 100),

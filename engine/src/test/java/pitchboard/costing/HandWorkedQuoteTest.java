@@ -142,6 +142,7 @@ final class HandWorkedQuoteTest {
                 Ratio.ZERO,
                 List.of(),
                 Optional.empty(),
+                0,
                 List.of(),
                 Ratio.ZERO,
                 Ratio.ZERO,

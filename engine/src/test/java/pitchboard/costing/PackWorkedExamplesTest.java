@@ -41,7 +41,7 @@ final class PackWorkedExamplesTest {
             3, 42, 4,  0,  6,  8
             """)
     void bags_for_a_pad(long length, long width, long thickness, long waste, long of80, long of60) {
-        Pad pad = new Pad(Length.feet(length), Length.inches(width), Length.inches(thickness));
+        Pad pad = new Pad(Length.feet(length), Length.inches(width), Length.inches(thickness), Length.ZERO);
         Ratio needed = pad.cubicFeet().times(Ratio.of(100 + waste, 100));
         assertThat(bags(needed, 80)).isEqualTo(of80);
         assertThat(bags(needed, 60)).isEqualTo(of60);

@@ -4,6 +4,7 @@ import java.util.Optional;
 import pitchboard.buying.order.Board;
 import pitchboard.buying.order.BuyingList;
 import pitchboard.buying.order.Cut;
+import pitchboard.buying.order.Spliced;
 import pitchboard.buying.order.StockOrder;
 import pitchboard.buying.order.Unmet;
 import pitchboard.buying.order.YardLine;
@@ -19,9 +20,13 @@ public final class BuyingJson {
     }
 
     public static String write(Purchase purchase) {
+        return of(purchase).text();
+    }
+
+    public static Json of(Purchase purchase) {
         BuyingJson json = new BuyingJson(
                 new QuantityJson(purchase.jobs().get(0).job().brief().tape()));
-        return json.purchase(purchase).text();
+        return json.purchase(purchase);
     }
 
     private Json purchase(Purchase purchase) {
@@ -52,7 +57,15 @@ public final class BuyingJson {
                 .with("fewestBoards", Json.truth(order.proof().fewest()))
                 .with("longestLeft", Json.truth(order.proof().longest()))
                 .with("buy", Json.list(YardLine.of(order), this::line))
+                .with("spliced", Json.list(order.spliced(), this::spliced))
                 .with("boards", Json.list(order.boards(), this::board));
+    }
+
+    private Json spliced(Spliced spliced) {
+        return Json.object()
+                .says("piece", spliced.whole().mark())
+                .with("joints", Json.list(spliced.joints(), quantity::of))
+                .with("parts", Json.list(spliced.parts(), part -> Json.words(part.mark())));
     }
 
     private Json line(YardLine line) {
@@ -72,6 +85,7 @@ public final class BuyingJson {
                 .says("from", board.isBought() ? "yard" : "rack")
                 .with("length", quantity.of(board.length()))
                 .with("trim", quantity.of(board.trim()))
+                .with("badEnd", quantity.of(board.bad()))
                 .with("cuts", Json.list(board.cuts(), this::cut))
                 .with("left", quantity.of(board.left()))
                 .with("kept", Json.truth(board.isKept()));

@@ -6,6 +6,7 @@ import pitchboard.buying.order.Alike;
 import pitchboard.buying.order.Board;
 import pitchboard.buying.order.BuyingList;
 import pitchboard.buying.order.Cut;
+import pitchboard.buying.order.Spliced;
 import pitchboard.buying.order.StockOrder;
 import pitchboard.buying.order.Unmet;
 import pitchboard.buying.order.YardLine;
@@ -56,6 +57,14 @@ public final class BuyingText {
             out.item("  buy  ", line.count() + " of " + size(line.sold().nominal()) + price);
         }
         out.item("  ", verdict(order));
+        for (Spliced spliced : order.spliced()) {
+            List<String> joints = spliced.joints().stream().map(this::size).toList();
+            out.item(
+                    "  join ",
+                    spliced.whole().mark() + " of " + spliced.parts().size()
+                            + " parts, no board being long enough: joint " + String.join(" and ", joints)
+                            + " from its end, over a support (common practice, no source)");
+        }
         for (Alike alike : Alike.of(order)) {
             out.item("  cut  ", boards(alike) + ": " + cuts(alike.board()));
         }
@@ -75,7 +84,10 @@ public final class BuyingText {
 
     private String boards(Alike alike) {
         String count = alike.count() == 1 ? "" : alike.count() + " boards of ";
-        return count + size(name(alike.board())) + (alike.board().isBought() ? "" : " from the rack");
+        return count
+                + size(name(alike.board()))
+                + (alike.board().isBought() ? "" : " from the rack")
+                + (alike.board().bad().isPositive() ? ", bad end away from the hook" : "");
     }
 
     private static Length name(Board board) {

@@ -1,5 +1,6 @@
 package pitchboard.buying.need;
 
+import java.util.List;
 import java.util.Optional;
 import pitchboard.buying.yard.Use;
 import pitchboard.measure.Length;
@@ -12,6 +13,7 @@ import pitchboard.measure.Length;
  * @param thickness as it measures
  * @param width of the finished piece; a wider board is ripped to it
  * @param length to be cut, on a line of the job's tape
+ * @param joints where it may be spliced, from the end the tape hooks on; none when it must come from one board
  * @param nested how two of them lie in one board, the second turned end for end; empty when they cannot
  */
 public record Need(
@@ -22,6 +24,7 @@ public record Need(
         Length thickness,
         Length width,
         Length length,
+        List<Length> joints,
         Optional<Nested> nested) {
     /**
      * Two pieces in one board.
@@ -48,6 +51,7 @@ public record Need(
     }
 
     public Need {
+        joints = List.copyOf(joints);
         if (count < 1) {
             throw new IllegalArgumentException(count + " pieces " + mark);
         }

@@ -38,6 +38,7 @@ public final class Needs {
                         part.thickness(),
                         part.width(),
                         part.length().roundedUp(graduation),
+                        Joints.of(stair, part),
                         nested));
             }
         }

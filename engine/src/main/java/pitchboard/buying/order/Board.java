@@ -12,10 +12,12 @@ import pitchboard.money.Money;
  *
  * @param length as it measures
  * @param trim cut off first
+ * @param bad how much of the far end is split or stamped, and not cut into; zero when nothing is
  * @param left what remains behind the last cut, its own untrimmed end included; zero when nothing does
  * @param isKept whether what remains goes on the rack
  */
-public record Board(Origin origin, Length length, Length trim, List<Cut> cuts, Length left, boolean isKept) {
+public record Board(
+        Origin origin, Length length, Length trim, Length bad, List<Cut> cuts, Length left, boolean isKept) {
     public Board {
         cuts = List.copyOf(cuts);
     }

@@ -16,6 +16,11 @@ import pitchboard.measure.TapeWriter;
 
 /** Gives every piece to a stock, and plans each stock. */
 public final class Buyer {
+    /** Of stocks that yield a piece: what is meant for a use before what is for anything, then the narrowest. */
+    public static final Comparator<Stock> FIRST = Comparator.<Stock>comparingInt(
+                    stock -> stock.uses().isEmpty() ? 1 : 0)
+            .thenComparing(stock -> Length.max(stock.width(), stock.thickness()));
+
     private final Yard yard;
     private final List<Unmet> unmet = new ArrayList<>();
 
@@ -29,7 +34,12 @@ public final class Buyer {
         List<StockOrder> orders = new ArrayList<>();
         buyer.shared(needs)
                 .forEach((stock, own) -> buyer.order(stock, own, effort).ifPresent(orders::add));
-        return new BuyingList(yard, orders, buyer.unmet);
+        BuyingList list = new BuyingList(yard, orders, buyer.unmet);
+        List<String> faults = ListChecker.faults(needs, list);
+        if (!faults.isEmpty()) {
+            throw new IllegalStateException("the list is at fault: " + String.join("; ", faults));
+        }
+        return list;
     }
 
     /** In the order of the price list. */
@@ -57,19 +67,23 @@ public final class Buyer {
     private Optional<Stock> stock(Need need) {
         return yard.stocks().stream()
                 .filter(stock -> stock.yields(need.use(), need.thickness(), need.width()))
-                .min(Comparator.<Stock>comparingInt(stock -> stock.uses().isEmpty() ? 1 : 0)
-                        .thenComparing(stock -> Length.max(stock.width(), stock.thickness())));
+                .min(FIRST);
     }
 
     private Optional<StockOrder> order(Stock stock, List<Need> needs, long effort) {
         StockPlanner planner = new StockPlanner(yard, stock, effort);
         Length longest = planner.longest();
         List<Need> fitting = new ArrayList<>();
+        List<Spliced> spliced = new ArrayList<>();
         for (Need need : needs) {
+            Optional<Spliced> made = need.length().isAtMost(longest) ? Optional.empty() : splice(need, longest);
             if (need.length().isAtMost(longest)) {
                 fitting.add(need);
+            } else if (made.isPresent()) {
+                spliced.add(made.get());
+                fitting.addAll(made.get().parts());
             } else {
-                unmet.add(new Unmet(need, tooLong(stock, need, longest), TOO_LONG));
+                unmet.add(new Unmet(need, tooLong(stock, need, longest), advice(need)));
             }
         }
         if (fitting.isEmpty()) {
@@ -80,11 +94,27 @@ public final class Buyer {
             String because = "the yard and the rack have too few boards of " + stock.name();
             fitting.forEach(need -> unmet.add(new Unmet(need, because, TOO_FEW)));
         }
-        return order;
+        return order.map(each -> each.splicing(spliced));
     }
 
-    private static final String TOO_LONG =
-            "order a longer board, change the design so that the piece is shorter, or ask a licensed engineer for a splice";
+    private Optional<Spliced> splice(Need need, Length longest) {
+        return yard.splicing().uses().contains(need.use())
+                ? Spliced.find(need, longest, yard.splicing().lap())
+                : Optional.empty();
+    }
+
+    private static final String TOO_LONG = "order a longer board, change the design so that the piece is shorter, or ";
+
+    private String advice(Need need) {
+        if (need.joints().isEmpty()) {
+            return TOO_LONG + "ask a licensed engineer for a splice";
+        }
+        return yard.splicing().uses().contains(need.use())
+                ? TOO_LONG + "give it a support nearer to its middle: all joints over supports leave a part too long"
+                : TOO_LONG + "write `splice: [ " + need.use().words()
+                        + " ]` into the price list: it may be joined over a" + " support";
+    }
+
     private static final String TOO_FEW = "ask the yard for more, or write further lengths into the price list";
 
     private String tooLong(Stock stock, Need need, Length longest) {

@@ -46,6 +46,8 @@ record Sawing(
         rack.forEach(piece -> lengths.add(piece.length()));
         lengths.add(saw.kerf());
         lengths.add(saw.endTrim());
+        lengths.add(stock.bad().length());
+        rack.forEach(piece -> lengths.add(piece.badEnd()));
         return new Sawing(stock, saw, sold, rack, isPriced, lots, Ticks.of(lengths));
     }
 
@@ -60,13 +62,27 @@ record Sawing(
             supplies.add(new Supply(Math.max(1, ticks.count(usable(each))), coins(each), onHand));
         }
         for (RackPiece piece : rack) {
-            supplies.add(new Supply(ticks.count(piece.length()), 0, piece.count()));
+            supplies.add(new Supply(Math.max(1, ticks.count(piece.length().minus(bad(piece)))), 0, piece.count()));
         }
         return new CutProblem(demands, supplies, ticks.count(saw.kerf()));
     }
 
     private Length usable(BoardLength each) {
-        return stock.realLength(each).minus(saw.endTrim().times(2));
+        return stock.realLength(each).minus(saw.endTrim().times(2)).minus(bad());
+    }
+
+    /** What is lost of every board's bad end: all of it as soon as one piece avoids it. */
+    private Length bad() {
+        return isAvoided() ? stock.bad().length() : Length.ZERO;
+    }
+
+    private Length bad(RackPiece piece) {
+        return isAvoided() ? piece.badEnd() : Length.ZERO;
+    }
+
+    private boolean isAvoided() {
+        return lots.stream()
+                .anyMatch(lot -> !stock.bad().bears().contains(lot.need().use()));
     }
 
     private long coins(BoardLength each) {
@@ -86,6 +102,7 @@ record Sawing(
                 ? stock.realLength(sold.get(cut.supply()))
                 : rack.get(cut.supply() - sold.size()).length();
         Length trim = bought ? saw.endTrim() : Length.ZERO;
+        Length bad = bought ? bad() : bad(rack.get(cut.supply() - sold.size()));
         List<Cut> cuts = new ArrayList<>();
         Length at = trim;
         for (int demand : cut.demands()) {
@@ -94,6 +111,7 @@ record Sawing(
             at = at.plus(lot.length()).plus(saw.kerf());
         }
         Length left = Length.max(Length.ZERO, length.minus(at));
-        return new Board(origin, length, trim, cuts, left, left.isPositive() && left.isAtLeast(saw.keepFrom()));
+        Length sound = left.minus(bad);
+        return new Board(origin, length, trim, bad, cuts, left, sound.isPositive() && sound.isAtLeast(saw.keepFrom()));
     }
 }

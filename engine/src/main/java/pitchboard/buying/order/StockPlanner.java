@@ -34,8 +34,7 @@ final class StockPlanner {
                 .anyMatch(length -> stock.priceOf(length).isPresent());
         sold = stock.lengths().stream()
                 .filter(length -> !isPriced || stock.priceOf(length).isPresent())
-                .filter(length ->
-                        stock.realLength(length).isMoreThan(yard.saw().endTrim().times(2)))
+                .filter(length -> usable(length).isPositive())
                 .toList();
         rack = yard.rack().stream()
                 .filter(piece -> piece.stock().equals(stock.name()))
@@ -46,13 +45,18 @@ final class StockPlanner {
     Length longest() {
         Length longest = Length.ZERO;
         for (BoardLength each : sold) {
-            longest = Length.max(
-                    longest, stock.realLength(each).minus(yard.saw().endTrim().times(2)));
+            longest = Length.max(longest, usable(each));
         }
         for (RackPiece piece : rack) {
-            longest = Length.max(longest, piece.length());
+            longest = Length.max(longest, piece.length().minus(piece.badEnd()));
         }
         return longest;
+    }
+
+    /** Of a bad end nothing is reckoned with, so that a piece that avoids it fits, too. */
+    private Length usable(BoardLength length) {
+        Length sound = stock.realLength(length).minus(stock.bad().length());
+        return sound.minus(yard.saw().endTrim().times(2));
     }
 
     private record Planned(Sawing sawing, CutProblem problem, CutPlan plan) {
@@ -150,6 +154,6 @@ final class StockPlanner {
         Optional<Money> cost = isPriced ? Optional.of(Money.ofCoins(best.cost(), yard.currency())) : Optional.empty();
         Optional<Money> least =
                 isPriced ? Optional.of(Money.ofCoins(proof.atLeast(), yard.currency())) : Optional.empty();
-        return new StockOrder(stock, needs, sorted, cost, least, proof);
+        return new StockOrder(stock, needs, List.of(), sorted, cost, least, proof);
     }
 }

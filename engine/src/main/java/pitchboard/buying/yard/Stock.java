@@ -14,6 +14,7 @@ import pitchboard.money.Money;
  * @param wood species, grade and treatment, as the yard tells them; may be empty
  * @param uses what it is meant for; empty for anything
  * @param over how much longer a board really is than it is called
+ * @param bad an end of every board that is split or stamped
  * @param price where a length has none of its own
  */
 public record Stock(
@@ -23,6 +24,7 @@ public record Stock(
         Wood wood,
         List<Use> uses,
         Length over,
+        BadEnd bad,
         Optional<Price> price,
         List<BoardLength> lengths) {
     public Stock {

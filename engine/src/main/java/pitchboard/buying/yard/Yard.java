@@ -13,6 +13,7 @@ import pitchboard.money.Day;
  * @param givenBy who gave the prices; may be empty
  * @param date when the prices were given
  * @param units what the list is written in
+ * @param splicing which pieces need not come from one board
  */
 public record Yard(
         String name,
@@ -21,6 +22,7 @@ public record Yard(
         Currency currency,
         Tape.Units units,
         Saw saw,
+        Splicing splicing,
         List<Stock> stocks,
         List<RackPiece> rack) {
     public Yard {

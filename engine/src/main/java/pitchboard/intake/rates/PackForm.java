@@ -25,6 +25,20 @@ final class PackForm extends GroupForm<Pack> {
             Key.open("fluid ounces", Numbers.above("a number", "28"), "of a cartridge of adhesive", "not for adhesive");
     private static final Key<Optional<Ratio>> POUNDS =
             Key.open("pounds", Numbers.above("a number", "80"), "of a bag of dry concrete mix", "not for concrete");
+    private static final Key<Optional<Ratio>> KILOGRAMS = Key.open(
+            "kilograms", Numbers.above("a number", "25"), "the same of a bag by the kilogram", "not for concrete");
+    private static final Key<Optional<Ratio>> CUBIC_FEET =
+            Key.open("cubic feet", Numbers.above("a number", "0.5"), "of gravel in a bag or load", "not for gravel");
+    private static final Key<Optional<Ratio>> COVERS = Key.open(
+            "covers square feet",
+            Numbers.above("a number", "250"),
+            "of one coat, of a can of finish, as it says on it",
+            "not for finish");
+    private static final Key<Optional<Ratio>> COVERS_METRES = Key.open(
+            "covers square metres",
+            Numbers.above("a number", "25"),
+            "the same of a can that says square metres",
+            "not for finish");
 
     private final Key<Money> price;
 
@@ -40,37 +54,64 @@ final class PackForm extends GroupForm<Pack> {
         return sundries;
     }
 
-    @Override
-    public List<Key<?>> keys() {
-        return List.of(OF, NAME, PIECES, OUNCES, POUNDS, price);
+    /**
+     * One way to say how much a pack holds.
+     *
+     * @param one what one of it is in the sundry's own unit
+     */
+    private record Measure(Key<Optional<Ratio>> key, Ratio one) {}
+
+    /** The first is written where it comes out as a decimal number, else the second. */
+    private static List<Measure> measures(Sundry kind) {
+        return switch (kind) {
+            case ADHESIVE -> List.of(new Measure(OUNCES, Pack.beadOf(Ratio.ONE)));
+            case CONCRETE ->
+                List.of(
+                        new Measure(POUNDS, Pack.concreteOf(Ratio.ONE)),
+                        new Measure(KILOGRAMS, Pack.concreteOfKilograms(Ratio.ONE)));
+            case GRAVEL -> List.of(new Measure(CUBIC_FEET, Ratio.ONE));
+            case FINISH ->
+                List.of(new Measure(COVERS, Ratio.ONE), new Measure(COVERS_METRES, Pack.squareFeetOf(Ratio.ONE)));
+            default -> List.of(new Measure(PIECES, Ratio.ONE));
+        };
     }
 
-    private static Key<Optional<Ratio>> holds(Sundry kind) {
-        return kind == Sundry.ADHESIVE ? OUNCES : kind == Sundry.CONCRETE ? POUNDS : PIECES;
+    @Override
+    public List<Key<?>> keys() {
+        return List.of(OF, NAME, PIECES, OUNCES, POUNDS, KILOGRAMS, CUBIC_FEET, COVERS, COVERS_METRES, price);
     }
 
     @Override
     protected Pack read(Fields in) {
         Sundry kind = in.get(OF);
-        Ratio holds = in.demand(holds(kind), "for " + kind.words());
-        for (Key<?> other : List.of(PIECES, OUNCES, POUNDS)) {
-            if (!other.equals(holds(kind))) {
-                in.forbid(other, "for " + kind.words());
+        List<Measure> measures = measures(kind);
+        Measure said = measures.stream()
+                .filter(each -> in.get(each.key()).isPresent())
+                .findFirst()
+                .orElse(measures.get(0));
+        Ratio holds = in.demand(said.key(), "for " + kind.words());
+        for (Key<?> other : List.of(PIECES, OUNCES, POUNDS, KILOGRAMS, CUBIC_FEET, COVERS, COVERS_METRES)) {
+            if (!other.equals(said.key())) {
+                in.forbid(other, "for " + kind.words() + " by " + said.key().name());
             }
         }
-        return new Pack(kind, in.get(NAME), inUnits(kind, holds), in.get(price));
-    }
-
-    private static Ratio inUnits(Sundry kind, Ratio holds) {
-        return kind == Sundry.ADHESIVE ? Pack.beadOf(holds) : kind == Sundry.CONCRETE ? Pack.concreteOf(holds) : holds;
+        return new Pack(kind, in.get(NAME), holds.times(said.one()), in.get(price));
     }
 
     @Override
     protected void write(Pack value, Lines out) {
-        Ratio one = inUnits(value.kind(), Ratio.ONE);
+        List<Measure> measures = measures(value.kind());
+        Measure plain = measures.stream()
+                .filter(each -> isDecimal(value.holds().dividedBy(each.one())))
+                .findFirst()
+                .orElse(measures.get(0));
         out.put(OF, value.kind());
         out.put(NAME, value.name());
-        out.put(holds(value.kind()), Optional.of(value.holds().dividedBy(one)));
+        out.put(plain.key(), Optional.of(value.holds().dividedBy(plain.one())));
         out.put(price, value.price());
+    }
+
+    private static boolean isDecimal(Ratio ratio) {
+        return ratio.times(1_000_000L).isWhole();
     }
 }

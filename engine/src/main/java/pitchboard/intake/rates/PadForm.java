@@ -4,6 +4,7 @@ import java.util.List;
 import pitchboard.costing.Pad;
 import pitchboard.intake.form.Bounds;
 import pitchboard.intake.form.Fields;
+import pitchboard.intake.form.Forms;
 import pitchboard.intake.form.GroupForm;
 import pitchboard.intake.form.Key;
 import pitchboard.intake.form.Lines;
@@ -15,14 +16,21 @@ final class PadForm extends GroupForm<Pad> {
     private static final Key<Length> WIDTH = Key.needed("width", Bounds.PAD_SIDE, "across it");
     private static final Key<Length> THICKNESS = Key.needed("thickness", Bounds.PAD_THICKNESS, "of the concrete");
 
+    private static final Key<Length> GRAVEL = Key.defaulting(
+            "gravel",
+            Forms.lengthOrNone(Bounds.PAD_THICKNESS),
+            "a bed under it, before it is tamped",
+            "none",
+            units -> Length.ZERO);
+
     @Override
     public List<Key<?>> keys() {
-        return List.of(LENGTH, WIDTH, THICKNESS);
+        return List.of(LENGTH, WIDTH, THICKNESS, GRAVEL);
     }
 
     @Override
     protected Pad read(Fields in) {
-        return new Pad(in.get(LENGTH), in.get(WIDTH), in.get(THICKNESS));
+        return new Pad(in.get(LENGTH), in.get(WIDTH), in.get(THICKNESS), in.get(GRAVEL));
     }
 
     @Override
@@ -30,5 +38,6 @@ final class PadForm extends GroupForm<Pad> {
         out.put(LENGTH, value.length());
         out.put(WIDTH, value.width());
         out.put(THICKNESS, value.thickness());
+        out.put(GRAVEL, value.gravel());
     }
 }

@@ -48,6 +48,8 @@ final class RatesForm extends GroupForm<Rates> {
             "waste",
             Numbers.share(100, "10 %"),
             "more screws, adhesive and concrete than is counted, before whole packs");
+    private static final Key<Integer> COATS = Key.defaulting(
+            "coats", Forms.count(0, 9, 2), "how often every piece is painted, oiled or stained", "0", units -> 0);
     private static final Key<Optional<Pad>> PAD =
             Key.open("pad", new PadForm(), "a pad of concrete to be poured for this job", "none");
     private static final Key<Ratio> OVERHEAD = Key.needed(
@@ -93,7 +95,7 @@ final class RatesForm extends GroupForm<Rates> {
         packs = Key.defaulting(
                 "packs",
                 Forms.list(new PackForm(money), 1, 200),
-                "screws, bolts, hangers, adhesive and concrete as they are sold, each behind a dash",
+                "screws, bolts, hangers, adhesive, concrete, gravel and finish as they are sold, each behind a dash",
                 "nothing has a price, and no quote is complete",
                 units -> List.of());
         extras = Key.defaulting(
@@ -132,6 +134,7 @@ final class RatesForm extends GroupForm<Rates> {
                 WASTE,
                 packs,
                 PAD,
+                COATS,
                 extras,
                 OVERHEAD,
                 PROFIT,
@@ -175,6 +178,7 @@ final class RatesForm extends GroupForm<Rates> {
                 in.get(WASTE),
                 in.get(packs),
                 in.get(PAD),
+                in.get(COATS),
                 in.get(extras),
                 in.get(OVERHEAD),
                 in.get(PROFIT),
@@ -223,6 +227,7 @@ final class RatesForm extends GroupForm<Rates> {
         out.put(WASTE, value.waste());
         out.put(packs, value.packs());
         out.put(PAD, value.pad());
+        out.put(COATS, value.coats());
         out.put(extras, value.extras());
         out.put(OVERHEAD, value.overhead());
         out.put(PROFIT, value.profit());

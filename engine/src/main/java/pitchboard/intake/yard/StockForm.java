@@ -3,6 +3,7 @@ package pitchboard.intake.yard;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import pitchboard.buying.yard.BadEnd;
 import pitchboard.buying.yard.BoardLength;
 import pitchboard.buying.yard.Price;
 import pitchboard.buying.yard.Stock;
@@ -45,6 +46,20 @@ final class StockForm extends GroupForm<Stock> {
             "none",
             units -> Length.ZERO);
 
+    private static final Key<Length> BAD_END = Key.defaulting(
+            "bad end",
+            Forms.lengthOrNone(Bounds.END_TRIM),
+            "one end of every board that is split or stamped, beyond the end trim; pieces avoid it",
+            "none",
+            units -> Length.ZERO);
+    private static final Key<List<Use>> BAD_END_FOR = Key.defaulting(
+            "bad end will do for",
+            Forms.list(uses(), 1, Use.values().length),
+            "what may be cut from the bad end all the same, each behind a dash; where other pieces come from the same"
+                    + " stock, no piece is cut from it",
+            "nothing",
+            units -> List.of());
+
     private final Key<Optional<Money>> perFoot;
     private final Key<Optional<Money>> perMetre;
     private final Key<List<BoardLength>> lengths;
@@ -78,7 +93,20 @@ final class StockForm extends GroupForm<Stock> {
 
     @Override
     public List<Key<?>> keys() {
-        return List.of(NAME, THICKNESS, WIDTH, SPECIES, GRADE, TREATMENT, FOR, OVER, perFoot, perMetre, lengths);
+        return List.of(
+                NAME,
+                THICKNESS,
+                WIDTH,
+                SPECIES,
+                GRADE,
+                TREATMENT,
+                FOR,
+                OVER,
+                BAD_END,
+                BAD_END_FOR,
+                perFoot,
+                perMetre,
+                lengths);
     }
 
     @Override
@@ -95,6 +123,7 @@ final class StockForm extends GroupForm<Stock> {
                 new Stock.Wood(in.get(SPECIES), in.get(GRADE), in.get(TREATMENT)),
                 in.get(FOR),
                 in.get(OVER),
+                new BadEnd(in.get(BAD_END), in.get(BAD_END_FOR)),
                 price(in),
                 sold);
     }
@@ -118,6 +147,8 @@ final class StockForm extends GroupForm<Stock> {
         out.put(TREATMENT, value.wood().treatment());
         out.put(FOR, value.uses());
         out.put(OVER, value.over());
+        out.put(BAD_END, value.bad().length());
+        out.put(BAD_END_FOR, value.bad().bears());
         out.put(perFoot, per(value, FOOT));
         out.put(perMetre, per(value, METRE));
         out.put(lengths, value.lengths());

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Set;
 import pitchboard.buying.yard.RackPiece;
 import pitchboard.buying.yard.Saw;
+import pitchboard.buying.yard.Splicing;
 import pitchboard.buying.yard.Stock;
+import pitchboard.buying.yard.Use;
 import pitchboard.buying.yard.Yard;
 import pitchboard.intake.form.Bounds;
 import pitchboard.intake.form.ChoiceForm;
@@ -53,6 +55,26 @@ final class YardForm extends GroupForm<Yard> {
             "nothing on the rack",
             units -> List.of());
 
+    private static final Key<List<Use>> SPLICE = Key.defaulting(
+            "splice",
+            Forms.list(
+                    ChoiceForm.of(Use.RISERS.words(), Use.RISERS)
+                            .or(Use.FOOT.words(), Use.FOOT)
+                            .or(Use.RAILS.words(), Use.RAILS)
+                            .or(Use.HANDRAIL.words(), Use.HANDRAIL),
+                    1,
+                    4),
+            "pieces that may be made of several boards, end to end, each behind a dash; only where no board is long enough,"
+                    + " with every joint over a stringer, post or bracket (common practice, no source)",
+            "every piece comes from one board, as stringers, treads, posts and head boards always do",
+            units -> List.of());
+    private static final Key<Length> LAP = Key.defaulting(
+            "splice lap",
+            Forms.lengthOrNone(Bounds.END_TRIM),
+            "how far two boards reach past each other at a joint, half of it to either side",
+            "none: they butt",
+            units -> Length.ZERO);
+
     private final Key<List<Stock>> stock;
 
     /** @param currency of the list, read before anything else, so that an amount in another can be refused in its place */
@@ -63,7 +85,7 @@ final class YardForm extends GroupForm<Yard> {
 
     @Override
     public List<Key<?>> keys() {
-        return List.of(YARD, GIVEN_BY, DATE, CURRENCY, UNITS, KERF, END_TRIM, KEEP_FROM, stock, RACK);
+        return List.of(YARD, GIVEN_BY, DATE, CURRENCY, UNITS, KERF, END_TRIM, KEEP_FROM, SPLICE, LAP, stock, RACK);
     }
 
     @Override
@@ -92,6 +114,7 @@ final class YardForm extends GroupForm<Yard> {
                 in.get(CURRENCY),
                 units,
                 new Saw(in.get(KERF), in.get(END_TRIM), in.get(KEEP_FROM)),
+                new Splicing(in.get(SPLICE), in.get(LAP)),
                 stocks,
                 rack);
     }
@@ -106,6 +129,8 @@ final class YardForm extends GroupForm<Yard> {
         out.put(KERF, value.saw().kerf());
         out.put(END_TRIM, value.saw().endTrim());
         out.put(KEEP_FROM, value.saw().keepFrom());
+        out.put(SPLICE, value.splicing().uses());
+        out.put(LAP, value.splicing().lap());
         out.put(stock, value.stocks());
         out.put(RACK, value.rack());
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import pitchboard.buying.order.Alike;
 import pitchboard.buying.order.Board;
+import pitchboard.buying.order.Spliced;
 import pitchboard.buying.order.StockOrder;
 import pitchboard.buying.yard.Saw;
 import pitchboard.measure.Length;
@@ -95,7 +96,9 @@ final class BenchSheet {
                                 + " and its " + errand.size(saw.kerf())
                                 + " are counted in. **Kept** pieces go on the rack"
                                 + " with their length written on; **scrap** does not."
-                                + pairs(),
+                                + pairs()
+                                + badEnds()
+                                + splices(),
                         Lettering.NOTE);
         y += HOW_TO;
     }
@@ -110,6 +113,33 @@ final class BenchSheet {
                 ? " A **dashed** stroke parts two stringers, the second turned end for end: its line is where the second"
                         + " begins. Draw both before you cut, and take a straight board: the second one's crown lies down."
                 : "";
+    }
+
+    private String badEnds() {
+        boolean any = errand.list().orders().stream()
+                .flatMap(order -> order.boards().stream())
+                .anyMatch(board -> board.bad().isPositive());
+        return any
+                ? " Where a **bad end** is crossed out, lay that end away from the hook; no piece is cut from it."
+                : "";
+    }
+
+    private String splices() {
+        StringBuilder words = new StringBuilder();
+        for (StockOrder order : errand.list().orders()) {
+            for (Spliced spliced : order.spliced()) {
+                words.append(" **")
+                        .append(spliced.whole().mark())
+                        .append("** is joined of ")
+                        .append(spliced.parts().size())
+                        .append(": ")
+                        .append(String.join(
+                                " and ",
+                                spliced.joints().stream().map(errand::size).toList()))
+                        .append(" from its end, over a support.");
+            }
+        }
+        return words.toString();
     }
 
     private void heading(StockOrder order) {

@@ -44,6 +44,7 @@ record BoardPicture(Errand errand, Length longest) {
             piece(page, cut, at(room, scale, cut.from()), at(room, scale, cut.to()), top);
         }
         left(pencil, board, room, scale, top);
+        bad(pencil, board, room, scale, top);
         pencil.box(Pen.OUTLINE, new Box(room.left(), top, board.length().approxMm() * scale, BOARD));
         hook(pencil, room.left(), top);
         runningMarks(pencil, board, room, scale, top);
@@ -135,6 +136,18 @@ record BoardPicture(Errand errand, Length longest) {
             write(pencil, List.of("kept", length), from, to, top);
         } else if (Typesetter.width("scrap", Lettering.SMALL) + 1 <= to - from) {
             pencil.text(Spot.of((from + to) / 2, top + BOARD / 2 + 0.9), "scrap", Lettering.SMALL, Align.CENTRE);
+        }
+    }
+
+    /** The bad end lies away from the hook, crossed out. */
+    private void bad(Pencil pencil, Board board, Box room, double scale, double top) {
+        if (board.bad().isPositive()) {
+            double from = at(room, scale, board.length().minus(board.bad()));
+            double to = at(room, scale, board.length());
+            box(pencil, Fill.SHADE, from, to, top);
+            pencil.line(Pen.PENCIL, Spot.of(from, top), Spot.of(to, top + BOARD));
+            pencil.line(Pen.PENCIL, Spot.of(from, top + BOARD), Spot.of(to, top));
+            pencil.text(Spot.of(to, top + BOARD + 3.2), "bad end", Lettering.SMALL, Align.RIGHT);
         }
     }
 

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import pitchboard.buying.need.Need;
+import pitchboard.buying.yard.BadEnd;
 import pitchboard.buying.yard.BoardLength;
 import pitchboard.buying.yard.Price;
 import pitchboard.buying.yard.RackPiece;
 import pitchboard.buying.yard.Saw;
+import pitchboard.buying.yard.Splicing;
 import pitchboard.buying.yard.Stock;
 import pitchboard.buying.yard.Use;
 import pitchboard.buying.yard.Yard;
@@ -43,17 +45,18 @@ final class BuyerTest {
                 new Stock.Wood("fir", "", ""),
                 uses,
                 Length.ZERO,
+                BadEnd.NONE,
                 Optional.empty(),
                 List.of(lengths));
     }
 
     private static Yard yard(List<RackPiece> rack, Stock... stocks) {
         Day day = new Day(2027, 5, 3);
-        return new Yard("yard", "", day, USD, Tape.Units.INCHES, SAW, List.of(stocks), rack);
+        return new Yard("yard", "", day, USD, Tape.Units.INCHES, SAW, Splicing.NEVER, List.of(stocks), rack);
     }
 
     private static Need need(String mark, Use use, int count, Length length) {
-        return new Need(mark, "piece", use, count, THICK, WIDE, length, Optional.empty());
+        return new Need(mark, "piece", use, count, THICK, WIDE, length, List.of(), Optional.empty());
     }
 
     private static BuyingList buy(Yard yard, Need... needs) {
@@ -95,6 +98,7 @@ final class BuyerTest {
                 THICK,
                 WIDE,
                 Length.inches(100),
+                List.of(),
                 Optional.of(new Need.Nested(Length.inches(180), Need.Ends.HEADS)));
         BuyingList list = buy(yard(List.of(), twelve()), stringers);
         Board board = list.orders().get(0).boards().get(0);
@@ -108,13 +112,14 @@ final class BuyerTest {
                 THICK,
                 WIDE,
                 Length.inches(100),
+                List.of(),
                 Optional.of(new Need.Nested(Length.inches(195), Need.Ends.HEADS)));
         assertThat(buy(yard(List.of(), twelve()), apart).costSoFar()).hasToString("50.00 USD");
     }
 
     @Test
     void the_rack_is_free_and_not_trimmed() {
-        RackPiece piece = new RackPiece("2x12", Length.inches(40), 1, "");
+        RackPiece piece = new RackPiece("2x12", Length.inches(40), Length.ZERO, 1, "");
         BuyingList list = buy(yard(List.of(piece), twelve()), need("T", Use.TREADS, 1, Length.inches(40)));
         assertThat(list.costSoFar().isZero()).isTrue();
         assertThat(list.orders().get(0).boards().get(0).trim().isZero()).isTrue();
@@ -143,7 +148,15 @@ final class BuyerTest {
     @Test
     void a_section_nobody_sells_is_named() {
         Need odd = new Need(
-                "R", "riser board", Use.RISERS, 2, Length.inches(0, 3, 4), WIDE, Length.inches(40), Optional.empty());
+                "R",
+                "riser board",
+                Use.RISERS,
+                2,
+                Length.inches(0, 3, 4),
+                WIDE,
+                Length.inches(40),
+                List.of(),
+                Optional.empty());
         BuyingList list = buy(yard(List.of(), twelve()), odd);
         assertThat(list.unmet().get(0).because())
                 .isEqualTo("the yard sells nothing 3/4\" thick and 11 1/4\" wide or wider for riser boards");

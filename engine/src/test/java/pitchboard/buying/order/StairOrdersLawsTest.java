@@ -12,10 +12,12 @@ import org.junit.jupiter.api.Test;
 import pitchboard.Samples;
 import pitchboard.buying.need.Need;
 import pitchboard.buying.need.Needs;
+import pitchboard.buying.yard.BadEnd;
 import pitchboard.buying.yard.BoardLength;
 import pitchboard.buying.yard.Price;
 import pitchboard.buying.yard.RackPiece;
 import pitchboard.buying.yard.Saw;
+import pitchboard.buying.yard.Splicing;
 import pitchboard.buying.yard.Stock;
 import pitchboard.buying.yard.Yard;
 import pitchboard.measure.Length;
@@ -51,12 +53,14 @@ final class StairOrdersLawsTest {
                             new Stock.Wood("", "", ""),
                             List.of(),
                             Length.inches(0, 1, 2),
+                            BadEnd.NONE,
                             Optional.empty(),
                             lengths()));
-            rack.add(new RackPiece(name, Length.inches(45), 1, ""));
+            rack.add(new RackPiece(name, Length.inches(45), Length.ZERO, 1, ""));
         }
         Day day = new Day(2027, 5, 3);
-        return new Yard("yard", "", day, USD, Tape.Units.INCHES, SAW, List.copyOf(stocks.values()), rack);
+        return new Yard(
+                "yard", "", day, USD, Tape.Units.INCHES, SAW, Splicing.NEVER, List.copyOf(stocks.values()), rack);
     }
 
     private static List<BoardLength> lengths() {

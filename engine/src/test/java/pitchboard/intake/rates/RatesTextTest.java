@@ -58,6 +58,18 @@ final class RatesTextTest {
     }
 
     @Test
+    void a_bag_by_the_kilogram_and_a_can_by_the_square_metre_are_read_and_written_so() {
+        Rates rates = read(RATES.replace("\"pounds\": \"80\"", "\"kilograms\": \"25\"")
+                .replace("\"of\": \"adhesive\"", "\"of\": \"finish\"")
+                .replace("\"fluid ounces\": \"28\"", "\"covers square metres\": \"12.5\""));
+        assertThat(rates.packs().get(2).holds()).isEqualTo(Pack.concreteOfKilograms(Ratio.of(25)));
+        assertThat(rates.packs().get(1).holds()).isEqualTo(Pack.squareFeetOf(Ratio.of(25, 2)));
+        assertThat(JsonWriter.write(RatesText.write(rates)))
+                .contains("\"kilograms\":\"25\"", "\"covers square metres\":\"12.5\"")
+                .doesNotContain("pounds");
+    }
+
+    @Test
     void every_line_says_what_it_says() {
         Rates rates = read(RATES);
         assertThat(rates.name() + ", " + rates.date() + ", " + rates.people()).isEqualTo("Two of us, 2027-04-01, 2");
@@ -69,7 +81,7 @@ final class RatesTextTest {
                 .extracting(Pack::kind)
                 .containsExactly(Sundry.TREAD_SCREWS, Sundry.ADHESIVE, Sundry.CONCRETE);
         assertThat(rates.packs().get(2).holds()).isEqualTo(Ratio.of(3, 5));
-        assertThat(rates.pad()).contains(new Pad(Length.feet(4), Length.inches(42), Length.inches(4)));
+        assertThat(rates.pad()).contains(new Pad(Length.feet(4), Length.inches(42), Length.inches(4), Length.ZERO));
         assertThat(rates.overhead()).isEqualTo(Ratio.of(1, 8));
         assertThat(rates.taxOf(LineKind.LUMBER)).isEqualTo(Ratio.of(29, 400));
         assertThat(rates.taxOf(LineKind.LABOUR)).isEqualTo(Ratio.ZERO);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import pitchboard.buying.yard.BadEnd;
+import pitchboard.buying.yard.Splicing;
 import pitchboard.buying.yard.Stock;
 import pitchboard.buying.yard.Use;
 import pitchboard.buying.yard.Yard;
@@ -18,13 +20,14 @@ final class YardTextTest {
     private static final String LIST = """
             {"yard": "Harbour Street Timber", "given by": "the counter", "date": "2027-05-03", "currency": "USD",
              "units": "inches", "kerf": "1/8", "end trim": "1/2", "keep from": "16",
+             "splice": ["handrail", "riser boards"], "splice lap": "3",
              "stock": [
               {"name": "2x12", "thickness": "1 1/2", "width": "11 1/4", "species": "fir", "grade": "No. 2",
-               "treatment": "ground contact", "over length": "1/2", "price per foot": "2.48",
+               "treatment": "ground contact", "over length": "1/2", "bad end": "2", "bad end will do for": ["head board"], "price per foot": "2.48",
                "lengths": ["8'", {"length": "16'", "price": "41.95", "in stock": "9"}]},
               {"name": "1x10", "thickness": "3/4", "width": "9 1/4", "for": ["riser boards"],
                "lengths": ["10'"]}],
-             "rack": [{"stock": "2x12", "length": "41 1/4", "count": "2", "note": "behind the door"}]}
+             "rack": [{"stock": "2x12", "length": "41 1/4", "bad end": "1 1/2", "count": "2", "note": "behind the door"}]}
             """;
 
     private static YardText read(String json) {
@@ -68,6 +71,30 @@ final class YardTextTest {
     void what_is_written_reads_as_the_same_list() {
         String again = JsonWriter.write(YardText.write(yard()));
         assertThat(read(again)).isEqualTo(new YardText.Understood(yard()));
+    }
+
+    @Test
+    void what_may_be_spliced_and_what_is_bad_of_a_board_is_read() {
+        assertThat(yard().splicing()).isEqualTo(new Splicing(List.of(Use.HANDRAIL, Use.RISERS), Length.inches(3)));
+        assertThat(yard().findStock("2x12").orElseThrow().bad())
+                .isEqualTo(new BadEnd(Length.inches(2), List.of(Use.HEAD)));
+        assertThat(yard().rack().get(0).badEnd()).isEqualTo(Length.inches(1, 1, 2));
+    }
+
+    @Test
+    void a_stringer_is_never_spliced() {
+        assertThat(problems("\"splice\": [\"handrail\"", "\"splice\": [\"stringers\""))
+                .singleElement()
+                .asString()
+                .contains("splice > 1: found `stringers`", "riser boards, foot board, rails or handrail");
+    }
+
+    @Test
+    void a_bad_end_is_shorter_than_its_piece() {
+        assertThat(problems("\"length\": \"41 1/4\", \"bad end\": \"1 1/2\"", "\"length\": \"2\", \"bad end\": \"2\""))
+                .singleElement()
+                .asString()
+                .contains("less than the length of the piece");
     }
 
     @Test

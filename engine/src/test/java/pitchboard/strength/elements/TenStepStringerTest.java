@@ -24,13 +24,30 @@ final class TenStepStringerTest {
     private static final PlateAnswer.Solved EVEN = solved(BOARD.everyTread());
 
     private static PlateAnswer.Solved solved(List<EdgeLoad> loads) {
-        return (PlateAnswer.Solved) Elements.solve(BOARD.plate(Boards.douglasFir(), loads), THOROUGH);
+        return solved(loads, THOROUGH);
+    }
+
+    private static PlateAnswer.Solved solved(List<EdgeLoad> loads, Effort effort) {
+        return (PlateAnswer.Solved) Elements.solve(BOARD.plate(Boards.douglasFir(), loads), effort);
     }
 
     @Test
     void deflection_reaches_the_limit_of_finer_and_finer_meshes_within_half_a_percent() {
         check(POINT.fallMm(), 0.1789);
         check(EVEN.fallMm(), 0.1826);
+    }
+
+    /** As the papers use it: about half the unknowns. */
+    @Test
+    void the_usual_effort_reaches_the_limits_within_half_a_percent_too() {
+        Effort usual = Effort.usual(11.25 * Boards.INCH);
+        PlateAnswer.Solved point = solved(List.of(BOARD.point(4)), usual);
+        PlateAnswer.Solved even = solved(BOARD.everyTread(), usual);
+        assertThat(point.fallMm().value() / Boards.INCH).isCloseTo(0.1789, within(0.005 * 0.1789));
+        assertThat(even.fallMm().value() / Boards.INCH).isCloseTo(0.1826, within(0.005 * 0.1826));
+        checkTension(point, 790);
+        checkTension(even, 706);
+        assertThat(even.meshes().get(2).unknowns()).isBetween(15_000, 30_000);
     }
 
     private static void check(Limit fall, double inches) {

@@ -11,7 +11,7 @@ let past = [];
 /** Puts a job on the table: `{id, name, version, base, job, changes, ticks}`. */
 export function lay(open) {
     past = [];
-    change({ view: 'job', answer: null, sheets: null, problems: [], stale: false, conflict: null, asking: null, under: { books: [], told: null, of: null } });
+    change({ view: 'job', answer: null, sheets: null, problems: [], stale: false, conflict: null, asking: null, under: { books: [], told: null, of: null }, look: { told: null, of: null } });
     return settle(open);
 }
 

@@ -10,6 +10,7 @@
  * - `costs` of the job on the table: `{of, on, prices, answer, trouble, working}`; null until somebody asks
  * - `saving` 'saved', 'waiting', 'saving', 'away', 'conflict' or 'trouble'; `conflict` both versions of what was changed twice
  * - `under` other rulebooks the stair is held against: `{books, told, of}`, what was `told` `of` which answer
+ * - `look` the second look at the stringers: `{told, of}`, what was `told` `of` which answer
  * - `asking` the question that is being answered: `{field, before}`
  * - `dialog` what else lies over the page: `{name, ...}`; `notice` one line that goes away again
  */
@@ -25,6 +26,7 @@ export const state = {
     stale: false,
     problems: [],
     under: { books: [], told: null, of: null },
+    look: { told: null, of: null },
     saving: 'saved',
     conflict: null,
     costs: null,

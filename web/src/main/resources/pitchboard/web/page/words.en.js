@@ -107,6 +107,8 @@ export default {
     'carries.rests-on': 'What this rests on',
     'carries.ways-out': 'What would make the stringers carry',
     under: 'Under other rulebooks',
+    look: 'Look at the stringers by finite elements',
+    'look.seen': 'A second look, by finite elements',
     'under.add': 'Hold the same stair against another one:',
     'under.choose': 'choose a rulebook',
     'under.drop': 'Leave {name} out',

@@ -2,6 +2,7 @@
 import { html, nothing } from '../lib/lit-html.js';
 import { icon } from './icons.js';
 import { capital } from './row.js';
+import { secondLook } from './look.js';
 import { say } from '../words.js';
 
 export function carries(strength) {
@@ -10,6 +11,7 @@ export function carries(strength) {
         <ul>
             ${strength.findings.map(check)}
         </ul>
+        ${secondLook()}
         ${strength.waysOut.length ? waysOut(strength.waysOut) : nothing}
         <details>
             <summary>${say('carries.rests-on')}</summary>
