@@ -10,6 +10,7 @@ import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
+import pitchboard.brief.Joints;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
 import pitchboard.brief.Strength;
@@ -194,6 +195,8 @@ public final class OrdinaryJob {
                         true, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
                 wishes,
                 Brief.Use.DWELLING,
+                Optional.empty(),
+                Joints.UNSAID,
                 Strength.assumed(tape.units()),
                 tape,
                 Paper.LETTER);

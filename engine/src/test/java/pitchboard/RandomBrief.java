@@ -9,6 +9,7 @@ import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
+import pitchboard.brief.Joints;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
@@ -60,6 +61,8 @@ final class RandomBrief {
                         draws.maybe(30, () -> new EdgeGuard(size(850, 1100), Optional.empty(), Optional.empty()))),
                 wishes(),
                 draws.oneOf(List.of(Brief.Use.values())),
+                Optional.empty(),
+                Joints.UNSAID,
                 strength.strength(tape.units()),
                 tape,
                 draws.oneOf(List.of(Paper.values())));

@@ -30,7 +30,9 @@ public final class RandomJobs {
         Site site = new RandomSite(draws, brief.tape()).site();
         // From a seed of its own, so that the stairs stay what they were before guards were laid out.
         Brief guarded = new RandomGuard(new Draws(seed * 31 + 17), brief.tape()).on(brief);
-        return new Asked(seed, site, guarded);
+        // From a seed of its own, so that the stairs stay what they were before joints were asked for.
+        Brief held = new RandomJoints(new Draws(seed * 41 + 3), brief.tape()).on(guarded);
+        return new Asked(seed, site, held);
     }
 
     /** A stair of about common steps, good, bad, or impossible to build; empty where nothing climbs. */

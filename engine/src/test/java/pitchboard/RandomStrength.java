@@ -25,6 +25,8 @@ final class RandomStrength {
                 graded ? Strength.Method.ALLOWABLE_STRESS : Strength.Method.EUROCODE_5,
                 draws.maybe(70, () -> wood(graded)),
                 draws.maybe(30, () -> wood(graded)),
+                draws.maybe(30, () -> wood(graded)),
+                draws.maybe(30, () -> wood(graded)),
                 draws.maybe(50, () -> draws.oneOf(List.of(Strength.Service.values()))),
                 draws.maybe(50, () -> draws.oneOf(List.of(Strength.Treatment.values()))),
                 new Strength.Loads(

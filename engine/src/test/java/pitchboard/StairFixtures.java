@@ -15,6 +15,7 @@ import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
+import pitchboard.brief.Joints;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
@@ -273,6 +274,8 @@ public final class StairFixtures {
                         Brief.Use.FREE_STANDING,
                         "free standing",
                         Brief.Use.STORAGE_OR_CRAWL_SPACE),
+                Optional.empty(),
+                Joints.UNSAID,
                 Strength.assumed(is("tape", "inches") ? Tape.Units.INCHES : Tape.Units.MILLIMETRES),
                 is("tape", "inches") ? Tape.SIXTEENTHS : Tape.MILLIMETRES,
                 Paper.LETTER);

@@ -36,9 +36,10 @@ record House(String root, List<Row> rows) {
             engine    | rules.books | measure, source, rules, rules.kinds.., rules.books.america, rules.books.europe, rules.books.pacific
             engine    | parts       | measure, source, plane, site, brief, stair, railing
             engine    | carry.joints | measure, source, strength, strength.fasteners
-            engine    | carry.members | measure, source, plane, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode
+            engine    | carry.members | measure, source, plane, site, brief, stair, rules, rules.kinds.., parts, strength, strength.timber, strength.eurocode, strength.fasteners
             engine    | carry.elements | measure, plane, brief, stair, rules, strength, strength.elements, strength.elements.mesh, strength.elements.throat, carry.members
-            engine    | carry       | measure, source, brief, stair, rules, parts, strength, strength.elements.throat, carry.members, carry.elements
+            engine    | carry.fixings | measure, source, brief, strength, strength.timber, strength.fasteners
+            engine    | carry       | measure, source, plane, site, brief, stair, railing, rules, parts, strength, strength.fasteners, strength.elements.throat, carry.members, carry.joints, carry.fixings, carry.elements
             engine    | buying.cutting | nothing
             engine    | buying.relaxing | buying.cutting
             engine    | buying.search | buying.cutting, buying.relaxing
@@ -56,7 +57,7 @@ record House(String root, List<Row> rows) {
             engine    | sheet.subject | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.table
             engine    | sheet.rails  | measure, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
             engine    | sheet.work   | measure, plane, site, brief, stair, railing, parts, sheet.drafting, sheet.frame, sheet.table, sheet.type, sheet.subject, sheet.rails
-            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, strength.elements, strength.elements.mesh, strength.elements.throat, carry, carry.elements, carry.members, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
+            engine    | sheet.strength | measure, source, plane, brief, stair, rules, parts, strength, strength.elements, strength.elements.mesh, strength.elements.throat, carry, carry.elements, carry.members, carry.joints, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.subject
             engine    | sheet.papers | measure, source, plane, site, brief, stair, railing, rules, parts, carry, sheet, sheet.type, sheet.drafting, sheet.frame, sheet.table, sheet.tiling, sheet.subject, sheet.rails, sheet.work, sheet.strength
             engine    | sheet.pictures | measure, source, plane, site, brief, stair, railing, rules, parts, sheet, sheet.type, sheet.drafting, sheet.tiling, sheet.subject
             engine    | sheet.lessons | measure, plane, site, brief, stair, railing, parts, sheet, sheet.drafting, sheet.tiling, sheet.subject, sheet.pictures

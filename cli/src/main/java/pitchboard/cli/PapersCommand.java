@@ -95,12 +95,17 @@ final class PapersCommand implements Callable<Integer> {
         String name = JobFolder.stem(file);
         if (outcome instanceof Outcome.Designed designed) {
             int sheets = Papers.write(designed, name, folder);
-            String failing = designed.hasFailures() ? ", and it FAILS rules: see its rules sheet" : "";
+            String failing = failing(designed);
             desk.say(progress + name + ": " + sheets + " sheets" + failing);
             desk.print(folder.resolve(name + ".pdf") + "\n");
         } else {
             desk.say(progress + name + ": no stair fits, so there are no papers; see: pitchboard choices " + file);
         }
         return JobCommand.code(outcome);
+    }
+
+    private static String failing(Outcome.Designed designed) {
+        String rules = designed.failsRules() ? ", and it FAILS rules: see its rules sheet" : "";
+        return designed.carried().hasFailures() ? rules + ", and it DOES NOT CARRY: see its strength sheet" : rules;
     }
 }

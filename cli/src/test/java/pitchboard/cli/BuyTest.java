@@ -35,15 +35,15 @@ final class BuyTest {
     }
 
     /**
-     * By hand: three stringers of 13'-5 15/16" take a board of 14 ft each, 14 x 2.48 = 34.72; no board under 27 ft holds
-     * two. 3 x 34.72 = 104.16, and the sole board of 40 in comes off the rack.
+     * By hand: four stringers of 13'-5 15/16" take a board of 14 ft each, 14 x 2.48 = 34.72; no board under 27 ft holds
+     * two. 4 x 34.72 = 138.88, and the sole board of 40 in comes off the rack.
      */
     @Test
-    void the_loft_takes_three_boards_for_its_stringers() {
+    void the_loft_takes_four_boards_for_its_stringers() {
         Run run = buy(loft(), "--yard", LIST.toString());
         assertThat(run.code()).isEqualTo(ExitCode.DONE);
         assertThat(run.out())
-                .contains("buy  3 of 14'-0\" at 34.72 = 104.16", "104.16 USD; proved: nothing cheaper")
+                .contains("buy  4 of 14'-0\" at 34.72 = 138.88", "138.88 USD; proved: nothing cheaper")
                 .contains("from the rack: F to 40\"");
     }
 

@@ -66,10 +66,10 @@ final class WholeJobTest {
         Run run = Run.of("papers", Run.example("boathouse-loft").toString(), "--to", folder.toString());
         assertThat(run)
                 .isEqualTo(new Run(
-                        ExitCode.DONE, folder.resolve("boathouse-loft.pdf") + "\n", "boathouse-loft: 28 sheets\n"));
+                        ExitCode.DONE, folder.resolve("boathouse-loft.pdf") + "\n", "boathouse-loft: 31 sheets\n"));
         try (Stream<Path> drawings = Files.list(folder.resolve("boathouse-loft-sheets"))) {
             assertThat(drawings.map(path -> path.getFileName().toString()).sorted())
-                    .hasSize(28)
+                    .hasSize(31)
                     .startsWith("01-elevation.svg", "02-plan.svg", "03-stringer.svg");
         }
     }

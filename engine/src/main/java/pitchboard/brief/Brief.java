@@ -9,6 +9,8 @@ import pitchboard.measure.Tape;
  *
  * @param width of the flight: the length of the treads
  * @param clearWidth between whatever stands beside the walking space; empty when it is the width itself
+ * @param support under the stringers between foot and head; empty when there is none
+ * @param joints what holds the stair together
  * @param use how the flight will be used, so that the rulebook's exemptions can be judged
  * @param strength what its strength is reckoned with
  */
@@ -27,6 +29,8 @@ public record Brief(
         Guard guard,
         Wishes wishes,
         Use use,
+        Optional<Support> support,
+        Joints joints,
         Strength strength,
         Tape tape,
         Paper paper) {

@@ -10,6 +10,8 @@ import pitchboard.measure.Tape;
  * @param method by which standard
  * @param stringers the wood of the stringers; empty when nobody knows yet
  * @param treads the wood of the treads; empty when it is that of the stringers
+ * @param header the wood of the header and of the boards at head and foot; empty when nobody knows
+ * @param posts the wood of guards, rails and supports; empty when it is that of the stringers
  * @param service how moist the wood becomes; empty when it follows from where the stair is
  * @param treatment what was done to the wood; empty when it follows from where the stair is
  * @param loads that are not those of the rulebook
@@ -19,6 +21,8 @@ public record Strength(
         Method method,
         Optional<Wood> stringers,
         Optional<Wood> treads,
+        Optional<Wood> header,
+        Optional<Wood> posts,
         Optional<Service> service,
         Optional<Treatment> treatment,
         Loads loads,
@@ -27,6 +31,8 @@ public record Strength(
     public static Strength assumed(Tape.Units units) {
         return new Strength(
                 units == Tape.Units.INCHES ? Method.ALLOWABLE_STRESS : Method.EUROCODE_5,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -3,6 +3,7 @@ package pitchboard.carry;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import pitchboard.carry.joints.Caution;
 import pitchboard.carry.members.TreadSpacing;
 import pitchboard.parts.Worksheet;
 
@@ -11,6 +12,7 @@ import pitchboard.parts.Worksheet;
  *
  * @param method the standard, in words
  * @param assumptions what nobody said and what was taken instead, each a whole sentence
+ * @param cautions what tests and practice say beyond what was reckoned
  * @param findings worst first within each topic
  * @param waysOut what would make failing stringers pass, those that help first, least work first; empty when they carry
  * @param spacings how far apart stringers may stand under treads of this wood
@@ -19,6 +21,7 @@ import pitchboard.parts.Worksheet;
 public record Carried(
         String method,
         List<String> assumptions,
+        List<Caution> cautions,
         List<MemberFinding> findings,
         List<WayOut> waysOut,
         List<TreadSpacing> spacings,
@@ -31,6 +34,7 @@ public record Carried(
 
     public Carried {
         assumptions = List.copyOf(assumptions);
+        cautions = List.copyOf(cautions);
         findings = List.copyOf(findings);
         waysOut = List.copyOf(waysOut);
         spacings = List.copyOf(spacings);

@@ -5,8 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.carry.elements.SecondOpinion;
+import pitchboard.carry.joints.Caution;
+import pitchboard.carry.joints.Foothold;
+import pitchboard.carry.joints.GuardPostChecks;
+import pitchboard.carry.joints.Pad;
 import pitchboard.carry.members.Basis;
 import pitchboard.carry.members.Material;
+import pitchboard.carry.members.RailLoads;
 import pitchboard.carry.members.StringerCase;
 import pitchboard.carry.members.StringerChecks;
 import pitchboard.carry.members.TreadCase;
@@ -15,6 +20,7 @@ import pitchboard.parts.StringerSpacing;
 import pitchboard.parts.Worksheet;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.Verdict;
+import pitchboard.site.FootSurface;
 import pitchboard.source.Figure;
 import pitchboard.source.Practice;
 import pitchboard.stair.Stair;
@@ -29,10 +35,15 @@ public final class Carrier {
 
     private final Stair stair;
     private final Basis basis;
+    private final Optional<StringerCase> stringer;
+    private final RailLoads rails;
 
     private Carrier(Stair stair, Rulebook book) {
         this.stair = stair;
+        this.stringer =
+                new StringerShape(stair).throat().isPositive() ? Optional.of(StringerCase.of(stair)) : Optional.empty();
         this.basis = Basis.of(stair, book);
+        this.rails = RailLoads.of(basis, book);
     }
 
     /**
@@ -45,10 +56,10 @@ public final class Carrier {
     }
 
     private Carried check(List<Stair> others) {
-        if (!new StringerShape(stair).throat().isPositive()) {
+        if (stringer.isEmpty()) {
             return carried(List.of(nothingLeft()), List.of(), List.of());
         }
-        StringerCase it = StringerCase.of(stair);
+        StringerCase it = stringer.get();
         return basis.woods()
                 .stringer(it.board().breadth(), it.board().depth())
                 .match(
@@ -61,7 +72,9 @@ public final class Carrier {
         List<WayOut> waysOut = fails ? new WaysOut(stair, basis, it).all(others) : List.of();
         StringerFindings stringers = new StringerFindings(stair, basis, it, wood, remedy(waysOut));
         List<MemberFinding> findings = new ArrayList<>(stringers.findings());
-        findings.add(SecondFindings.atOnce(new SecondOpinion(stair, basis, it, wood).instant()));
+        if (it.supported().isEmpty()) {
+            findings.add(SecondFindings.atOnce(new SecondOpinion(stair, basis, it, wood).instant()));
+        }
         return carried(findings, waysOut, stringers.figures());
     }
 
@@ -77,9 +90,43 @@ public final class Carrier {
         TreadFindings treads = new TreadFindings(basis, TreadCase.of(stair));
         List<MemberFinding> all = new ArrayList<>(stringers);
         all.addAll(treads.findings());
+        stringer.ifPresent(it -> all.addAll(held(it)));
+        all.addAll(guards());
         all.addAll(new PublishedLimits(stair, basis).findings());
         all.sort(WORST_FIRST);
-        return new Carried(basis.method(), basis.words(), all, waysOut, treads.spacings(), worksheet(all, figures));
+        return new Carried(
+                basis.method(), basis.words(), cautions(), all, waysOut, treads.spacings(), worksheet(all, figures));
+    }
+
+    /** What holds the stringers up, together and on the ground. */
+    private List<MemberFinding> held(StringerCase it) {
+        List<MemberFinding> findings = new ArrayList<>(new HeadFindings(stair, basis, it).findings());
+        findings.addAll(new FootFindings(stair, basis, it).findings());
+        findings.addAll(new NosingFindings(stair, basis).findings());
+        findings.addAll(new SupportFindings(stair, basis, it).findings());
+        findings.addAll(new GroundFindings(stair, basis, it).findings());
+        return findings;
+    }
+
+    private List<MemberFinding> guards() {
+        List<MemberFinding> findings = new ArrayList<>();
+        GuardCase.find(stair, rails).ifPresent(it -> findings.addAll(new GuardFindings(stair, basis, it).findings()));
+        findings.addAll(new RailFindings(stair, basis, rails).findings());
+        return findings;
+    }
+
+    private List<Caution> cautions() {
+        List<Caution> cautions = new ArrayList<>();
+        GuardCase.find(stair, rails)
+                .ifPresent(it ->
+                        cautions.addAll(GuardPostChecks.cautions(it.isNotched() ? Foothold.NOTCHED : Foothold.WHOLE)));
+        if (stringer.flatMap(StringerCase::supported).isPresent()) {
+            cautions.add(Caution.CUT_EDGE);
+        }
+        if (stair.site().foot() != FootSurface.TIMBER_FLOOR) {
+            cautions.addAll(Pad.cautions());
+        }
+        return cautions;
     }
 
     private static MemberFinding nothingLeft() {
@@ -100,6 +147,9 @@ public final class Carrier {
     private List<Worksheet.Section> worksheet(List<MemberFinding> findings, List<Figure> stringer) {
         StringerSpacing across = StringerSpacing.of(stair.brief());
         List<Figure> loads = new ArrayList<>(basis.loads().figures(basis.units()));
+        if (findings.stream().anyMatch(finding -> finding.topic() == MemberFinding.Topic.GUARD)) {
+            loads.addAll(rails.figures(basis.units()));
+        }
         loads.add(Figure.derived(
                 "so",
                 "width an outer stringer carries",

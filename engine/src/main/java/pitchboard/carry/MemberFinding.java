@@ -28,6 +28,11 @@ public record MemberFinding(
     public enum Topic {
         STRINGERS("Stringers"),
         TREADS("Treads"),
+        /** What holds head, foot and treads. */
+        JOINTS("Joints"),
+        SUPPORT("Support between foot and head"),
+        GUARD("Guard and handrail"),
+        GROUND("Ground"),
         /** Sizes somebody published, with what they rest on. */
         PUBLISHED("Published limits");
 

@@ -12,6 +12,7 @@ import pitchboard.parts.StringerSpacing;
 import pitchboard.rules.Limit;
 import pitchboard.rules.Place;
 import pitchboard.rules.Verdict;
+import pitchboard.site.Site;
 import pitchboard.source.Clause;
 import pitchboard.stair.Stair;
 import pitchboard.stair.StringerShape;
@@ -33,6 +34,13 @@ record PublishedLimits(Stair stair, Basis basis) {
         if (basis.isEurocode()) {
             return List.of();
         }
+        if (stair.site().setting() == Site.Setting.INDOORS) {
+            return List.of(finding(
+                    "reach",
+                    "published reach of cut stringers",
+                    Verdict.doesNotApply("the guide is for decks, and the stair is indoors"),
+                    Phrase.of("the deck guide's limits are for stairs outdoors")));
+        }
         if (heavier()) {
             return List.of(finding(
                     "reach",
@@ -53,7 +61,7 @@ record PublishedLimits(Stair stair, Basis basis) {
                 judged(
                         "reach",
                         "level reach of a cut stringer",
-                        stair.flight().totalRun(),
+                        reach(),
                         Limit.atMost(CUT_REACH),
                         "the deck guide lets a cut stringer reach {} level",
                         "support the stringers midway, use solid ones (to {}), or have the reckoning accepted"
@@ -73,6 +81,15 @@ record PublishedLimits(Stair stair, Basis basis) {
                         Limit.atLeast(new Count(3)),
                         "the deck guide asks for {} cut stringers",
                         "add a stringer"));
+    }
+
+    /** From support to support. */
+    private Length reach() {
+        Length whole = stair.flight().totalRun();
+        return stair.brief()
+                .support()
+                .map(support -> Length.max(support.at(), whole.minus(support.at())))
+                .orElse(whole);
     }
 
     /** How deep their boards are, and what the cuts leave of them. */

@@ -106,14 +106,14 @@ final class StringerFindings {
     }
 
     private Utilisation bearing(HeadFixing.Ledger ledger, StringerChecks each) {
-        Force reaction = each.reaction();
+        Force reaction = each.headReaction();
         Figure figure = MemberChecks.figure(
                 "R",
                 "load on one head",
                 "w·L ÷ 2",
                 basis.units().show(reaction),
                 new Figure.Input("w", basis.units().show(checks.spread())),
-                new Figure.Input("L", it.span()));
+                new Figure.Input("L", it.headSpan()));
         return basis.checks()
                 .bearing(
                         "people over the whole flight, and its own weight",
@@ -129,13 +129,13 @@ final class StringerFindings {
         Length plumb = new StringerShape(stair).plumbCut();
         Length whole = Units.near(plumb.approxMm() * it.cosine());
         Length left = Units.near(plumb.minus(ledger.height()).approxMm() * it.cosine());
-        Force across = checks.reaction().times(it.cosine());
+        Force across = checks.headReaction().times(it.cosine());
         Figure figure = MemberChecks.figure(
                 "V",
                 "shear across the head",
                 "R·cos a",
                 basis.units().show(across),
-                new Figure.Input("R", basis.units().show(checks.reaction())));
+                new Figure.Input("R", basis.units().show(checks.headReaction())));
         return each.wood()
                 .notchAtSupport(whole, left, ledger.thickness().dividedBy(2))
                 .map(factor -> basis.checks()

@@ -7,20 +7,16 @@ import java.util.Optional;
 import pitchboard.brief.StringerStock;
 import pitchboard.brief.Stringers;
 import pitchboard.carry.members.Basis;
-import pitchboard.carry.members.Material;
 import pitchboard.carry.members.StringerCase;
 import pitchboard.carry.members.StringerChecks;
+import pitchboard.carry.members.StringerReactions;
 import pitchboard.measure.Count;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.parts.StringerSpacing;
 import pitchboard.stair.Stair;
-import pitchboard.strength.Force;
-import pitchboard.strength.LineLoad;
-import pitchboard.strength.MemberChecks;
-import pitchboard.strength.Moment;
 import pitchboard.strength.Section;
-import pitchboard.strength.Stress;
+import pitchboard.strength.TwoSpans;
 import pitchboard.strength.Units;
 
 /**
@@ -96,15 +92,7 @@ final class WaysOut {
                 break;
             }
             double hours = more * HOURS_PER_STRINGER;
-            best = worst(new StringerCase(
-                            it.span(),
-                            it.pitch(),
-                            it.bends(),
-                            it.board(),
-                            StringerCase.takesMost(across),
-                            it.stands(),
-                            it.step(),
-                            it.cut()))
+            best = worst(it.taking(StringerCase.takesMost(across)))
                     .map(ratio -> new WayOut(
                             Phrase.of("use {} stringers", new Count(count)),
                             Phrase.of("they then stand {} apart, middle to middle", onTape(across.spacing())),
@@ -120,46 +108,20 @@ final class WaysOut {
     /** Under the riser cut nearest the middle. */
     private Optional<WayOut> support() {
         int steps = stair.treads();
-        if (steps < 2) {
+        if (steps < 2 || it.supported().isPresent()) {
             return Optional.empty();
         }
         Length x = stair.run().times((steps + 1) / 2);
-        Length upper = it.span().minus(x);
-        Length longer = Length.max(x, upper);
-        return worst(it.over(longer))
-                .flatMap(sagging -> overSupport(x, upper)
-                        .map(hogging -> new WayOut(
-                                Phrase.of("support every stringer from below, {} level from the first riser cut", x),
-                                Phrase.of(
-                                        "each support bears {} and stands on its own footing; over it the cut edge is in tension,"
-                                                + " so let an engineer see it, or cut the stringers through there",
-                                        basis.units().show(new Force(reaction(x, upper)))),
-                                Math.max(sagging, hogging),
-                                HOURS_FOR_SUPPORT)));
-    }
-
-    /** {@code M = w·(a³ + b³) / (8·(a + b))}: the moment over the support of a beam that runs on. */
-    private double hogging(Length a, Length b) {
-        double one = a.approxMm();
-        double other = b.approxMm();
-        return load().nPerMm() * (one * one * one + other * other * other) / (8 * (one + other));
-    }
-
-    private Optional<Double> overSupport(Length a, Length b) {
-        Stress bend = MemberChecks.bending(new Moment(hogging(a, b)), it.bends());
-        return basis.woods()
-                .stringer(it.board().breadth(), it.board().depth())
-                .then(Material::onEdge)
-                .match(may -> Optional.of(bend.over(may.value())), because -> Optional.empty());
-    }
-
-    private double reaction(Length a, Length b) {
-        double over = hogging(a, b);
-        return load().nPerMm() * (a.approxMm() + b.approxMm()) / 2 + over / a.approxMm() + over / b.approxMm();
-    }
-
-    private LineLoad load() {
-        return basis.loads().spread(it.takes());
+        StringerCase supported = it.supportedAt(new TwoSpans(x, it.span().minus(x)));
+        return worst(supported)
+                .map(ratio -> new WayOut(
+                        Phrase.of("support every stringer from below, {} level from the first riser cut", x),
+                        Phrase.of(
+                                "each post bears {} and stands on its own footing; over it the cut edge is in tension,"
+                                        + " so let an engineer see it, or cut the stringers through there",
+                                basis.units().show(new StringerReactions(basis, supported).support())),
+                        ratio,
+                        HOURS_FOR_SUPPORT));
     }
 
     /** A whole board beside the throat, fastened so that both bend alike: they share by stiffness. */
@@ -196,7 +158,8 @@ final class WaysOut {
                 it.takes(),
                 it.stands(),
                 it.step(),
-                it.cut());
+                it.cut(),
+                it.supported());
         return worst(changed)
                 .map(ratio -> new WayOut(
                         Phrase.of("cut the stringers from boards {} deep", stock.depth()),
@@ -222,7 +185,7 @@ final class WaysOut {
     private Optional<WayOut> shorter(List<Stair> others) {
         Optional<WayOut> best = Optional.empty();
         for (Stair other : others) {
-            if (other.flight().totalRun().isLessThan(it.span())) {
+            if (other.flight().totalRun().isLessThan(stair.flight().totalRun())) {
                 Optional<WayOut> way = worst(StringerCase.of(other)).map(ratio -> shorter(other, ratio));
                 if (way.filter(WayOut::helps).isPresent()) {
                     return way;

@@ -189,6 +189,8 @@ record Changed(String name, Job job, Yard yard) {
                 b.guard(),
                 wishes,
                 b.use(),
+                b.support(),
+                b.joints(),
                 b.strength(),
                 b.tape(),
                 b.paper());

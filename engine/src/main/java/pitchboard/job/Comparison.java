@@ -3,7 +3,6 @@ package pitchboard.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import pitchboard.rules.Checker;
 import pitchboard.rules.Finding;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.RulebookGate;
@@ -53,7 +52,7 @@ public record Comparison(Job job, Optional<Stair> stair, List<Column> columns, C
         Optional<Stair> stair =
                 Pipeline.solve(job).match(designed -> Optional.of(designed.stair()), none -> Optional.empty());
         List<Column> columns = stair.stream()
-                .flatMap(built -> books.stream().map(book -> new Column(book, Checker.check(built, book))))
+                .flatMap(built -> books.stream().map(book -> new Column(book, Pipeline.findings(built, book))))
                 .toList();
         Gate every = Gate.all(books.stream().map(RulebookGate::new).toList());
         return new Comparison(job, stair, columns, Solver.choices(job.site(), job.brief(), every));

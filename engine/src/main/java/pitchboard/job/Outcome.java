@@ -36,7 +36,12 @@ public sealed interface Outcome {
             worksheet = List.copyOf(worksheet);
         }
 
+        /** A rule fails, or something does not carry. */
         public boolean hasFailures() {
+            return failsRules() || carried.hasFailures();
+        }
+
+        public boolean failsRules() {
             return findings.stream().anyMatch(Finding::isFailure);
         }
     }

@@ -2,11 +2,15 @@ package pitchboard.job;
 
 import java.util.List;
 import java.util.function.Predicate;
+import pitchboard.carry.Carried;
 import pitchboard.carry.Carrier;
+import pitchboard.carry.LoadRules;
 import pitchboard.carry.SecondLook;
 import pitchboard.parts.PartMaker;
 import pitchboard.parts.Worksheet;
 import pitchboard.rules.Checker;
+import pitchboard.rules.Finding;
+import pitchboard.rules.Rulebook;
 import pitchboard.rules.RulebookGate;
 import pitchboard.sheet.Picture;
 import pitchboard.sheet.Sheet;
@@ -40,14 +44,25 @@ public final class Pipeline {
     }
 
     private static Outcome.Designed designed(Job job, Choices choices, Stair stair) {
+        Carried carried = Carrier.check(stair, job.rulebook(), others(choices));
         return new Outcome.Designed(
                 job,
                 choices,
                 stair,
-                Checker.check(stair, job.rulebook()),
+                findings(stair, job.rulebook(), carried),
                 PartMaker.partsOf(stair),
                 Worksheet.of(stair),
-                Carrier.check(stair, job.rulebook(), others(choices)));
+                carried);
+    }
+
+    /** What a rulebook says, its loads answered by what was reckoned. */
+    private static List<Finding> findings(Stair stair, Rulebook book, Carried carried) {
+        return LoadRules.answered(Checker.check(stair, book), stair, book, carried);
+    }
+
+    /** What a rulebook says of a stair, its loads included. */
+    static List<Finding> findings(Stair stair, Rulebook book) {
+        return findings(stair, book, Carrier.check(stair, book, List.of()));
     }
 
     /** The stringers by finite elements, for those who ask: some tenths of a second. */

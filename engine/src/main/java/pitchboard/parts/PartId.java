@@ -11,6 +11,7 @@ public record PartId(String mark) {
     public static final PartId BACK_STRIP = new PartId("RS");
     public static final PartId HEAD_BOARD = new PartId("H");
     public static final PartId FOOT_BOARD = new PartId("F");
+    public static final PartId SUPPORT = new PartId("SP");
     public static final PartId POST = new PartId("GP");
     public static final PartId TOP_RAIL = new PartId("GT");
     public static final PartId BOTTOM_RAIL = new PartId("GB");

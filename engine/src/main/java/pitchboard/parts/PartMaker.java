@@ -2,11 +2,13 @@ package pitchboard.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pitchboard.brief.Brief;
 import pitchboard.brief.FootDetail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.Risers;
 import pitchboard.brief.StringerStock;
+import pitchboard.brief.Support;
 import pitchboard.brief.TreadMakeUp;
 import pitchboard.measure.Length;
 import pitchboard.railing.GuardLayout;
@@ -33,6 +35,7 @@ public final class PartMaker {
         maker.risers();
         maker.head();
         maker.foot();
+        maker.support();
         GuardLayout.find(stair).ifPresent(guard -> maker.parts.addAll(new RailParts(guard).parts()));
         maker.parts.addAll(EdgeParts.partsOf(stair));
         HandrailParts.find(stair).ifPresent(maker.parts::add);
@@ -106,6 +109,19 @@ public final class PartMaker {
                     ledger.height(),
                     StringerSpacing.of(brief).overall());
         }
+    }
+
+    private void support() {
+        Optional<Support> support =
+                brief.support().filter(post -> SupportPost.height(stair, post).isPositive());
+        support.ifPresent(post -> add(
+                PartId.SUPPORT,
+                "support post",
+                "stands under a stringer on a footing of its own, its top cut to the slope",
+                brief.stringers().count(),
+                post.thickness(),
+                post.width(),
+                SupportPost.height(stair, post).roundedUp(brief.tape().graduation())));
     }
 
     private void foot() {

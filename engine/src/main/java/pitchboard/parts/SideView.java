@@ -7,6 +7,7 @@ import pitchboard.brief.FootDetail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
 import pitchboard.brief.Risers;
+import pitchboard.brief.Support;
 import pitchboard.brief.TreadMakeUp;
 import pitchboard.measure.Length;
 import pitchboard.plane.Outline;
@@ -84,6 +85,25 @@ public record SideView(Stair stair) {
             return Optional.of(rectangle(Length.ZERO, seat, kicker.depth(), seat.plus(kicker.height())));
         }
         return Optional.empty();
+    }
+
+    /** One post of the support, its top cut to the slope; empty when there is none. */
+    public Optional<Outline> supportPost() {
+        return stair.brief()
+                .support()
+                .filter(post -> SupportPost.height(stair, post).isPositive())
+                .map(this::supportPost);
+    }
+
+    private Outline supportPost(Support post) {
+        Length front = SupportPost.front(post);
+        Length back = front.plus(post.width());
+        Length bottom = SupportPost.bottom(stair, post);
+        return new Outline(List.of(
+                Point.of(front, bottom),
+                Point.of(front, SupportPost.lowTop(stair, post)),
+                Point.of(back, SupportPost.highTop(stair, post)),
+                Point.of(back, bottom)));
     }
 
     /** The header that holds the head, drawn this thick. */

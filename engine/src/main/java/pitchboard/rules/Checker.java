@@ -19,8 +19,12 @@ public final class Checker {
             Verdict verdict = book.findRelease(entry, stair.brief()).orElseGet(() -> judged(entry.rule(), stair));
             findings.add(new Finding(entry.rule(), verdict, entry.changes()));
         }
-        findings.sort(WORST_FIRST);
-        return List.copyOf(findings);
+        return worstFirst(findings);
+    }
+
+    /** In the order they are told. */
+    public static List<Finding> worstFirst(List<Finding> findings) {
+        return findings.stream().sorted(WORST_FIRST).toList();
     }
 
     /** A pass that rests on a reading nobody took is no pass. */

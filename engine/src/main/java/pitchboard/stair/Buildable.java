@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import pitchboard.brief.Stringers;
+import pitchboard.brief.Support;
 import pitchboard.measure.Length;
 import pitchboard.measure.Phrase;
 import pitchboard.measure.Quantity;
@@ -22,6 +23,7 @@ public final class Buildable implements Gate {
         treadsCoverTheRun(stair).ifPresent(found::add);
         treadsStandClear(stair).ifPresent(found::add);
         stringersStandApart(stair).ifPresent(found::add);
+        supportStandsUnder(stair).ifPresent(found::add);
         Optional<Objection> nothingLeft = woodLeft(shape);
         nothingLeft.ifPresent(found::add);
         // Without wood under the steps there are no ends to look at.
@@ -81,6 +83,19 @@ public final class Buildable implements Gate {
                 wood,
                 room,
                 "use fewer stringers, less overhang of the treads, or a wider flight");
+    }
+
+    private static Optional<Objection> supportStandsUnder(Stair stair) {
+        return stair.brief()
+                .support()
+                .map(Support::at)
+                .filter(at -> at.isAtLeast(stair.headerFace()))
+                .flatMap(at -> against(
+                        "support-fits",
+                        "from the first riser cut to the middle of the support",
+                        at,
+                        stair.headerFace(),
+                        "set the support nearer the foot, or leave it out"));
     }
 
     private static Optional<Objection> woodLeft(StringerShape shape) {

@@ -58,12 +58,17 @@ final class CarrierTest {
             published-thin-treads | thickness 63/64 in                | fail
             """)
     void published_limits_are_judged_at_and_on_either_side(String id, String changes, String expected) {
-        assertThat(verdict(find(check(changes), id))).isEqualTo(expected);
+        assertThat(verdict(find(check(changes + "; setting outdoors"), id))).isEqualTo(expected);
+    }
+
+    @Test
+    void published_limits_are_for_decks_only() {
+        assertThat(verdict(find(check(""), "published-reach"))).isEqualTo("none");
     }
 
     @Test
     void published_limits_are_for_light_loads_only() {
-        Carried crowd = check("", "IBC 2021");
+        Carried crowd = check("setting outdoors", "IBC 2021");
         assertThat(verdict(find(crowd, "published-reach"))).isEqualTo("none");
         assertThat(crowd.findings()).noneMatch(finding -> finding.id().equals("published-depth"));
     }

@@ -36,7 +36,7 @@ final class JobTextRefusalsTest {
             "1 in 60" | "1 in 2" | line 23, column 58: measured > landing above > fall: found `1 in 2`, expected level, or a slope of at most 25 % such as 1 in 60, 1/4" per foot or 2 %
             # Keys.
             "treads": | "tread": | line 27, column 4: wanted > treads: expected a line such as `treads: { boards: 1, width: 11 1/4", thickness: 1 1/2" }` ;; line 33, column 6: wanted: found `tread`, expected `treads`
-            "clear width": 38.5 | "rise": 100 | line 32, column 6: wanted: found `rise`, expected one of head, head fixing, foot, width, clear width, treads, risers, nosing, stringers, handrail, guard, steps, use, strength
+            "clear width": 38.5 | "rise": 100 | line 32, column 6: wanted: found `rise`, expected one of head, head fixing, foot, width, clear width, treads, risers, nosing, stringers, handrail, guard, steps, use, support, joints, strength
             "paper": "letter" | "width": 40 | line 8, column 4: found `width`, expected this line under `wanted:`
             # Shapes.
             "width": 40, | "width": [40], | line 31, column 14: wanted > width: found `a list`, expected a length from 1'-0" to 12'-0"

@@ -15,6 +15,7 @@ import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
+import pitchboard.brief.Joints;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
@@ -110,6 +111,8 @@ final class JobTextTest {
                                 Optional.empty()),
                         new Wishes(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(inches(10))),
                         Brief.Use.DWELLING,
+                        Optional.empty(),
+                        Joints.UNSAID,
                         Strength.assumed(Tape.Units.INCHES),
                         Tape.SIXTEENTHS,
                         Paper.LETTER));

@@ -31,14 +31,16 @@ final class StrengthFormTest {
 
     @Test
     void all_of_it_can_be_said() {
-        Strength strength =
-                read("{\"stringers\": {\"species\": \"hem-fir\", \"grade\": \"no.2\"}, \"moisture\": \"wet\","
+        Strength strength = read(
+                "{\"stringers\": {\"species\": \"hem-fir\", \"grade\": \"no.2\"}, \"header\": {\"species\": \"Redwood\", \"grade\": \"No.1\"}, \"moisture\": \"wet\","
                         + " \"treatment\": \"incised\", \"live load\": \"100 psf\", \"dead load\": \"0.6 kPa\","
                         + " \"point load\": \"1.5 kN\", \"sharing\": \"yes\"}");
         assertThat(strength)
                 .isEqualTo(new Strength(
                         Strength.Method.ALLOWABLE_STRESS,
                         Optional.of(new Strength.Wood.Graded("Hem-Fir", "No.2")),
+                        Optional.empty(),
+                        Optional.of(new Strength.Wood.Graded("Redwood", "No.1")),
                         Optional.empty(),
                         Optional.of(Strength.Service.WET),
                         Optional.of(Strength.Treatment.INCISED),

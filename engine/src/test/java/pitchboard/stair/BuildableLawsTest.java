@@ -21,6 +21,7 @@ final class BuildableLawsTest {
             "treads-clear",
             "stringers-fit",
             "wood-left",
+            "support-fits",
             "first-cut",
             "head-meets-header",
             "ledger-fits",
@@ -57,6 +58,7 @@ final class BuildableLawsTest {
                         "kicker-fits",
                         "head-meets-header",
                         "head-above-header",
+                        "support-fits",
                         "ledger-fits",
                         "hanger-fits");
     }

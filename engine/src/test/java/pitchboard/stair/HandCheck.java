@@ -42,6 +42,7 @@ final class HandCheck {
     static NavigableSet<String> against(Stair stair) {
         HandCheck check = new HandCheck(stair);
         check.plan();
+        check.support();
         check.steps();
         if (check.woodLeft()) {
             check.foot();
@@ -75,6 +76,10 @@ final class HandCheck {
                 "stringers-fit",
                 brief.stringers().count() * mm(brief.stringers().stock().thickness()),
                 mm(brief.width()) - 2 * mm(brief.stringers().treadOverhang()));
+    }
+
+    private void support() {
+        brief.support().ifPresent(post -> less("support-fits", mm(post.at()), treads * run));
     }
 
     private void steps() {

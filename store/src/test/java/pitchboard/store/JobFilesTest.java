@@ -83,8 +83,8 @@ final class JobFilesTest {
                     width: 40"         | width: 40 ft          | line 49, column 10: wanted > width: found `40 ft`, expected a length from 1'-0" to 12'-0"
                     width: 40"         | width: 0"             | line 49, column 10: wanted > width: found `0"`, expected a length from 1'-0" to 12'-0"
                     width: 40"         | width: -40"           | line 49, column 10: wanted > width: found `-40"`, expected a length without a sign: it is never less than nothing where `-` stands
-                    count: 3 }         | count: 1 }            | line 54, column 71: wanted > stringers > count: found `1`, expected a whole number from 2 to 12
-                    count: 3 }         | count: three }        | line 54, column 71: wanted > stringers > count: found `three`, expected a whole number from 2 to 12
+                    count: 4 }         | count: 1 }            | line 54, column 71: wanted > stringers > count: found `1`, expected a whole number from 2 to 12
+                    count: 4 }         | count: three }        | line 54, column 71: wanted > stringers > count: found `three`, expected a whole number from 2 to 12
                     radius: 3/8"       | bevel: 3/8"           | line 53, column 3: wanted > nosing > radius: expected a line such as `radius: 3/8"` with a rounded edge ;; line 53, column 35: wanted > nosing > bevel: found `3/8"`, expected no such line with a rounded edge
                     """)
     void a_wrong_line_is_refused_where_it_stands(String right, String wrong, String problems)

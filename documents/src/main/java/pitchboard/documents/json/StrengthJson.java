@@ -23,6 +23,16 @@ record StrengthJson(QuantityJson quantities) {
                 .says("method", carried.method())
                 .with("failing", Json.truth(carried.hasFailures()))
                 .with("assumptions", Json.list(carried.assumptions(), Json::words))
+                .with(
+                        "cautions",
+                        Json.list(
+                                carried.cautions(),
+                                caution -> Json.object()
+                                        .says("words", caution.text())
+                                        .says("source", caution.source().citation())
+                                        .says(
+                                                "caution",
+                                                caution.source().confidence().caution())))
                 .with("findings", Json.list(carried.findings(), this::finding))
                 .with("waysOut", Json.list(carried.waysOut(), this::wayOut))
                 .with(

@@ -29,6 +29,7 @@ record StrengthText(Tape tape, Lines lines) {
         spacings(carried);
         lines.heading("What the strength rests on");
         carried.assumptions().forEach(words -> lines.item("  ", words));
+        carried.cautions().forEach(caution -> lines.item("  ", caution.words()));
         lines.item("  ", Carried.WHOSE_WORD);
     }
 

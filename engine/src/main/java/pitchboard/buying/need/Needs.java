@@ -51,7 +51,7 @@ public final class Needs {
             case "T" -> Use.TREADS;
             case "H" -> Use.HEAD;
             case "F" -> Use.FOOT;
-            case "GP", "LP" -> Use.POSTS;
+            case "GP", "LP", "SP" -> Use.POSTS;
             case "GT", "GB", "LT", "LB" -> Use.RAILS;
             case "GI", "LI" -> Use.INFILL;
             case "HR" -> Use.HANDRAIL;

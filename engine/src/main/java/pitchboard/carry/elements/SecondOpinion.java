@@ -36,6 +36,10 @@ public final class SecondOpinion {
         }
         Basis basis = Basis.of(stair, book);
         StringerCase it = StringerCase.of(stair);
+        if (it.supported().isPresent()) {
+            return Answer.unknown(
+                    "a post stands under the stringers, and this looks at one that spans from foot to head");
+        }
         return basis.woods()
                 .stringer(it.board().breadth(), it.board().depth())
                 .map(wood -> new SecondOpinion(stair, basis, it, wood));

@@ -6,6 +6,12 @@ import pitchboard.source.Source;
 
 /** What to mind beyond what was reckoned, in whole sentences. */
 public record Caution(String text, Source source) {
+    /** With its source. */
+    public String words() {
+        String doubt = source.confidence().caution();
+        return text + " [" + source.citation() + (doubt.isEmpty() ? "" : "; " + doubt) + "]";
+    }
+
     private static final Source POST_TESTS = new Practice(
             "university tests of deck posts, Journal of Light Construction, February 2005", Confidence.READ);
 
@@ -21,6 +27,12 @@ public record Caution(String text, Source source) {
 
     static final Caution HOLD_DOWN = new Caution(
             "In tests only a steel hold-down from the post's upper bolt back to a joist passed 500 lb.", POST_TESTS);
+
+    public static final Caution CUT_EDGE = new Caution(
+            "Over a support the cut edge of a stringer is in tension, and may open at a corner of a step. So it is reckoned "
+                    + "both as running on over the support and as ending there, and what asks more counts; it may as well be "
+                    + "cut through there, each part bearing on the post. Let an engineer see it where it matters.",
+            Practice.STATICS);
 
     static final Caution SHORT_LOAD = new Caution(
             "Whether the 200 lb may count as a load of ten minutes, which would allow 1.6 times as much, is debated among "

@@ -39,7 +39,7 @@ public record GuardPost(
         }
         if (!arm().isPositive() || !lever().isPositive()) {
             return Answer.unknown(
-                    "two bolts so far from the edges of the rim leave nothing between them; take a deeper rim");
+                    "two bolts so far from the edges of the rim leave nothing between them; take a deeper one, or set the posts where there is more of it behind them");
         }
         double share = lever().approxMm() / arm().approxMm();
         return Answer.known(new Couple(push.times(share + 1), push.times(share)));

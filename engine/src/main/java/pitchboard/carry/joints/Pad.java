@@ -62,6 +62,27 @@ public record Pad(Length length, Length width, Length thickness) {
                 "ground under the pad", "dead and live load", demand, capacity, ratio, List.of(), List.of(own));
     }
 
+    /** What one post presses on the ground through a square footing, whose own weight is left out. */
+    public static Utilisation pressure(Force load, Length side, Soil soil, Units units) {
+        AreaLoad pressure = new AreaLoad(load.newtons() / (side.approxMm() * side.approxMm()));
+        Figure demand = new Figure(
+                "q",
+                "pressure under the footing",
+                "Rs / side²",
+                List.of(new Figure.Input("Rs", units.show(load)), new Figure.Input("side", side)),
+                units.show(pressure),
+                Working.STATICS);
+        Figure capacity = Figure.given("qa", "presumed bearing of the ground", units.show(soil.bearing()), Soil.SOURCE);
+        return new Utilisation(
+                "ground under the footing",
+                "dead and live load",
+                demand,
+                capacity,
+                pressure.nPerMm2() / soil.bearing().nPerMm2(),
+                List.of(),
+                List.of());
+    }
+
     public static List<Caution> cautions() {
         return List.of(Caution.TRUE_SOIL, Caution.FROST);
     }

@@ -27,6 +27,9 @@ public record Basis(Strength said, Woods woods, Loads loads, Units units, List<S
     public static final Citing DECK_GUIDE =
             new Citing(new Edition("Prescriptive Residential Wood Deck Construction Guide", "2015", "DCA 6-15"));
 
+    /** The same load, written in another unit. */
+    private static final double SAME = 1 - 1e-9;
+
     private static final Practice DWELLING =
             new Practice("as for dwellings in the IRC, Table R301.5", Confidence.FROM_MEMORY);
 
@@ -94,6 +97,24 @@ public record Basis(Strength said, Woods woods, Loads loads, Units units, List<S
                             + usual.source().citation() + ".");
                     return usual;
                 });
+    }
+
+    /** Whether the job states less than the rulebook asks for over the whole flight. */
+    public boolean isLighterAllOverThan(Rulebook book) {
+        return new BookLoads(book)
+                .findLive()
+                .filter(asked ->
+                        loads.live().load().nPerMm2() < Loads.area(asked.load()).nPerMm2() * SAME)
+                .isPresent();
+    }
+
+    /** Whether the job states less than the rulebook asks for at one place of a tread. */
+    public boolean isLighterAtOnePlaceThan(Rulebook book) {
+        return new BookLoads(book)
+                .findPoint()
+                .filter(asked -> loads.point().load().newtons()
+                        < Loads.force(asked.load()).newtons() * SAME)
+                .isPresent();
     }
 
     public MemberChecks checks() {

@@ -15,6 +15,8 @@ record BookLoads(Rulebook book) {
     private static final Pattern ON_AREA = Pattern.compile("^([0-9]+(?:\\.[0-9]+)?) (psf|kPa)\\b.*");
     private static final Pattern AT_POINT = Pattern.compile("(?:.*[^0-9.])?([0-9]+(?:\\.[0-9]+)?) (lbf|lb|kN)\\b.*");
 
+    private static final Pattern ALONG = Pattern.compile("^([0-9]+(?:\\.[0-9]+)?) (plf|kN/m)\\b.*");
+
     /** A load of the book and where it stands there. */
     record Named(Reckoned load, Source source) {}
 
@@ -26,6 +28,21 @@ record BookLoads(Rulebook book) {
     /** On one tread; or, where the book has it, anywhere on the flight. */
     Optional<Named> findPoint() {
         return find("load-on-tread", AT_POINT).or(() -> find("load-on-flight", AT_POINT));
+    }
+
+    /** At one place of a handrail or of the top of a guard. */
+    Optional<Named> findRail() {
+        return find("load-on-rail", AT_POINT);
+    }
+
+    /** All along the top of a guard or rail. */
+    Optional<Named> findAlongRail() {
+        return find("load-along-rail", ALONG).or(() -> find("load-along-guard", ALONG));
+    }
+
+    /** Level, on one square foot of a guard's infill. */
+    Optional<Named> findInfill() {
+        return find("load-on-infill", AT_POINT);
     }
 
     private Optional<Named> find(String id, Pattern pattern) {
@@ -51,6 +68,8 @@ record BookLoads(Rulebook book) {
             case "psf" -> Unit.PSF;
             case "kPa" -> Unit.KILONEWTON_PER_M2;
             case "kN" -> Unit.KILONEWTON;
+            case "plf" -> Unit.POUND_PER_FOOT;
+            case "kN/m" -> Unit.KILONEWTON_PER_METRE;
             default -> Unit.POUND;
         };
         return new Reckoned(Double.parseDouble(number), counted);

@@ -1,6 +1,7 @@
 package pitchboard.carry.members;
 
 import pitchboard.measure.Length;
+import pitchboard.measure.Ratio;
 import pitchboard.source.Source;
 import pitchboard.strength.Answer;
 import pitchboard.strength.Elastic;
@@ -42,6 +43,19 @@ record Classed(Designing design, Section section) implements Material {
                         "stability",
                         "it is wider than deep, so it cannot tip",
                         Eurocode.TIMBER.read("6.3.3"))));
+    }
+
+    /** {@code lef = 0.9·l + 2·h} (EN 1995-1-1, Table 6.1), the load on the edge in compression. */
+    @Override
+    public Answer<Resistance> onEdgeHeldEvery(Length apart) {
+        Length effective = apart.times(Ratio.of(9, 10)).plus(section.depth().times(2));
+        return Answer.known(design.bending(section.depth()).with(design.stability(section, effective)));
+    }
+
+    @Override
+    public Answer<Resistance> asPost(Length free) {
+        Length thinner = Length.min(section.depth(), section.breadth());
+        return Answer.known(design.compression().with(design.buckling(thinner, free)));
     }
 
     @Override

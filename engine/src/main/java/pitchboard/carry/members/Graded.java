@@ -34,6 +34,17 @@ record Graded(Adjusting board) implements Material {
     }
 
     @Override
+    public Answer<Resistance> onEdgeHeldEvery(Length apart) {
+        return board.bendingOnEdge(new Bracing.AtPoints(apart, Bracing.Load.MIDDLE));
+    }
+
+    @Override
+    public Answer<Resistance> asPost(Length free) {
+        Length thinner = Length.min(board.size().actualThickness(), board.size().actualWidth());
+        return Columns.compression(board, free, thinner);
+    }
+
+    @Override
     public Resistance shear() {
         return board.shear();
     }

@@ -19,6 +19,12 @@ public interface Material {
     /** Bending with the load on the wide face. */
     Answer<Resistance> onFlat();
 
+    /** Bending with the load along the wide face, held only at points so far apart. */
+    Answer<Resistance> onEdgeHeldEvery(Length apart);
+
+    /** Pressure along the grain of a post that may buckle over this length. */
+    Answer<Resistance> asPost(Length free);
+
     Resistance shear();
 
     /**

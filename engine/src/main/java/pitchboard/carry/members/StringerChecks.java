@@ -1,6 +1,5 @@
 package pitchboard.carry.members;
 
-import java.util.ArrayList;
 import java.util.List;
 import pitchboard.measure.Length;
 import pitchboard.measure.Pitch;
@@ -13,6 +12,7 @@ import pitchboard.strength.Moment;
 import pitchboard.strength.Resistance;
 import pitchboard.strength.SimpleBeam;
 import pitchboard.strength.Stress;
+import pitchboard.strength.TwoSpans;
 import pitchboard.strength.Units;
 import pitchboard.strength.Utilisation;
 
@@ -32,6 +32,7 @@ public final class StringerChecks {
     private final SimpleBeam beam;
     private final LineLoad spread;
     private final Length slope;
+    private final StringerReactions reactions;
 
     public StringerChecks(Basis basis, StringerCase it, Material wood) {
         this.basis = basis;
@@ -40,6 +41,7 @@ public final class StringerChecks {
         this.checks = basis.checks();
         this.beam = new SimpleBeam(it.span());
         this.spread = basis.loads().spread(it.takes());
+        this.reactions = new StringerReactions(basis, it);
         this.slope = Units.near(it.span().approxMm() / it.cosine());
     }
 
@@ -87,8 +89,26 @@ public final class StringerChecks {
         });
     }
 
-    /** {@code V = w·L / 2·cos a}. */
+    /** {@code V = w·L / 2·cos a}; over a support as if it ran on, which asks more. */
     public Utilisation shear() {
+        return it.supported().map(this::shearOverSupport).orElseGet(this::shearAtEnds);
+    }
+
+    private Utilisation shearOverSupport(TwoSpans spans) {
+        Force across = spans.shear(spread).times(it.cosine());
+        Figure figure = MemberChecks.figure(
+                "V",
+                "shear across the board beside the support, were it to run on over it",
+                "(w·L ÷ 2 + M ÷ L)·cos a",
+                units().show(across),
+                w(),
+                l(),
+                new Figure.Input("M", units().show(spans.overSupport(spread))),
+                a());
+        return checks.shear(SPREAD, figure, across, it.bends(), wood.shear());
+    }
+
+    private Utilisation shearAtEnds() {
         Force across = beam.endReaction(spread).times(it.cosine());
         Figure figure = MemberChecks.figure(
                 "V", "shear across the board at its ends", "w·L ÷ 2·cos a", units().show(across), w(), l(), a());
@@ -138,8 +158,9 @@ public final class StringerChecks {
         if (!it.stands().isPositive()) {
             return Answer.unknown("nothing is left of the level cut at the foot to stand on");
         }
-        Force reaction = reaction();
-        Figure figure = MemberChecks.figure("R", "load on one foot", "w·L ÷ 2", units().show(reaction), w(), l());
+        Force reaction = footReaction();
+        Figure figure = MemberChecks.figure(
+                "R", "load on one foot", "w·L ÷ 2", units().show(reaction), w(), new Figure.Input("L", it.footSpan()));
         return Answer.known(checks.bearing(
                 SPREAD, figure, reaction, it.board().breadth(), near(it.stands()), wood.bearing(it.stands())));
     }
@@ -148,9 +169,14 @@ public final class StringerChecks {
         return Units.near(length.approxMm());
     }
 
-    /** Plumb, at each end. */
-    public Force reaction() {
-        return beam.endReaction(spread);
+    /** Plumb, at the foot. */
+    public Force footReaction() {
+        return reactions.foot();
+    }
+
+    /** Plumb, at the head. */
+    public Force headReaction() {
+        return reactions.head();
     }
 
     public LineLoad spread() {
@@ -184,18 +210,8 @@ public final class StringerChecks {
         return new Figure.Input("a", pitch);
     }
 
-    /** What the stringer takes of the flight, and what that makes along it. */
+    /** What the stringer takes of the flight, and what that makes at its ends. */
     public List<Figure> figures() {
-        List<Figure> figures = new ArrayList<>();
-        figures.add(MemberChecks.figure(
-                "w",
-                "load along the plan of it, as held against strength",
-                basis.isEurocode() ? "(1.35·D + 1.5·Q)·s" : "(D + Q)·s",
-                units().show(spread),
-                new Figure.Input("D", units().show(basis.loads().dead().load())),
-                new Figure.Input("Q", units().show(basis.loads().live().load())),
-                new Figure.Input("s", it.takes())));
-        figures.add(MemberChecks.figure("R", "load on each end of it", "w·L ÷ 2", units().show(reaction()), w(), l()));
-        return figures;
+        return reactions.figures();
     }
 }

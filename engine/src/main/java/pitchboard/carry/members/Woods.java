@@ -33,7 +33,7 @@ public record Woods(Strength said, Site.Setting setting) {
 
     private static final Strength.Wood BEST_CLASSED = new Strength.Wood.Classed("C30");
 
-    private boolean isEurocode() {
+    boolean isEurocode() {
         return said.method() == Strength.Method.EUROCODE_5;
     }
 
@@ -41,12 +41,28 @@ public record Woods(Strength said, Site.Setting setting) {
         return isEurocode() ? WEAKEST_CLASSED : WEAKEST_GRADED;
     }
 
-    private Strength.Wood stringers() {
+    Strength.Wood stringers() {
         return said.stringers().orElse(weakest());
     }
 
-    private Strength.Wood treads() {
+    Strength.Wood treads() {
         return said.treads().or(said::stringers).orElse(weakest());
+    }
+
+    Strength.Wood header() {
+        return said.header().orElse(weakest());
+    }
+
+    Strength.Wood posts() {
+        return said.posts().or(said::stringers).orElse(weakest());
+    }
+
+    Strength.Wood bestOr(Optional<Strength.Wood> named) {
+        return named.orElse(best());
+    }
+
+    public boolean postsAreAssumed() {
+        return said.posts().or(said::stringers).isEmpty();
     }
 
     public boolean stringersAreAssumed() {
@@ -60,6 +76,18 @@ public record Woods(Strength said, Site.Setting setting) {
     /** A board of the stringers' wood. */
     public Answer<Material> stringer(Length thickness, Length depth) {
         return board(stringers(), thickness, depth);
+    }
+
+    /** A piece of the guard's wood, or of the supports'. */
+    public Answer<Material> post(Length thickness, Length width) {
+        return board(posts(), Length.min(thickness, width), Length.max(thickness, width));
+    }
+
+    /** The same of the strongest wood, where nobody said of what wood it is. */
+    public Optional<Material> findBestPost(Length thickness, Length width) {
+        return postsAreAssumed()
+                ? find(board(best(), Length.min(thickness, width), Length.max(thickness, width)))
+                : Optional.empty();
     }
 
     /** A board of the treads' wood. */
@@ -80,7 +108,7 @@ public record Woods(Strength said, Site.Setting setting) {
                 .map(design -> new Classed(design, new Section(thickness, width)));
     }
 
-    private Strength.Service service() {
+    Strength.Service service() {
         return said.service().orElse(setting == Site.Setting.OUTDOORS ? Strength.Service.WET : Strength.Service.DRY);
     }
 
@@ -143,6 +171,10 @@ public record Woods(Strength said, Site.Setting setting) {
         }
         if (said.treads().isEmpty()) {
             words.add("Nobody said of what wood the treads are: reckoned with that of the stringers.");
+        }
+        if (said.header().isEmpty()) {
+            words.add("Nobody said of what wood the header is: its fasteners are reckoned in " + name(weakest())
+                    + ", in which they hold least.");
         }
         moisture().ifPresent(words::add);
         treatmentWords().ifPresent(words::add);

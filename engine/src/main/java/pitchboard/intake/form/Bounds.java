@@ -61,6 +61,11 @@ public final class Bounds {
     public static final Form<Length> STEP_RUN = length("4\"", "24\"", "10\"", "250 mm");
     public static final Form<Length> STEP_RISE = length("3\"", "16\"", "7 1/2\"", "190 mm");
 
+    public static final Form<Length> FASTENER_DIAMETER = length("1/16\"", "1 1/2\"", "3/8\"", "10 mm");
+    public static final Form<Length> FASTENER_LENGTH = length("1/2\"", "24\"", "4\"", "100 mm");
+    public static final Form<Length> HEADER_THICKNESS = length("3/4\"", "16\"", "3\"", "76 mm");
+    public static final Form<Length> SUPPORT_AT = length("4\"", "60'", "5' 10\"", "1800 mm");
+
     // To be bought.
     public static final Form<Length> BOARD_LENGTH = length("1'", "60'", "12'", "3600 mm");
     public static final Form<Length> RACK_LENGTH = length("1\"", "60'", "4' 2 1/2\"", "1280 mm");
@@ -74,6 +79,8 @@ public final class Bounds {
     // Counts.
     public static final Form<Integer> TREAD_BOARDS = new CountForm(1, 6, 1);
     public static final Form<Integer> STRINGERS = new CountForm(2, 12, 3);
+    public static final Form<Integer> FASTENERS = new CountForm(1, 40, 4);
+    public static final Form<Integer> SCREW_GAUGE = new CountForm(6, 14, 10);
     public static final Form<Integer> RISERS = new CountForm(1, 60, 14);
 
     private Bounds() {}

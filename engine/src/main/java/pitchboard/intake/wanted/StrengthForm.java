@@ -24,6 +24,13 @@ final class StrengthForm extends GroupForm<Strength> {
             Key.open("stringers", new WoodForm(), "the wood of the stringers", "the weakest that is commonly sold");
     private static final Key<Optional<Strength.Wood>> TREADS =
             Key.open("treads", new WoodForm(), "the wood of the treads", "as the stringers");
+    private static final Key<Optional<Strength.Wood>> HEADER = Key.open(
+            "header",
+            new WoodForm(),
+            "the wood of the header and of the boards at head and foot",
+            "the weakest that is commonly sold");
+    private static final Key<Optional<Strength.Wood>> POSTS =
+            Key.open("posts", new WoodForm(), "the wood of guards, rails and supports", "as the stringers");
     private static final Key<Optional<Strength.Service>> SERVICE = Key.open(
             "moisture",
             ChoiceForm.of("dry", Strength.Service.DRY)
@@ -56,7 +63,7 @@ final class StrengthForm extends GroupForm<Strength> {
 
     @Override
     public List<Key<?>> keys() {
-        return List.of(METHOD, STRINGERS, TREADS, SERVICE, TREATMENT, LIVE, DEAD, POINT, SHARING);
+        return List.of(METHOD, STRINGERS, TREADS, HEADER, POSTS, SERVICE, TREATMENT, LIVE, DEAD, POINT, SHARING);
     }
 
     @Override
@@ -70,12 +77,16 @@ final class StrengthForm extends GroupForm<Strength> {
                 in.get(METHOD),
                 in.get(STRINGERS),
                 in.get(TREADS),
+                in.get(HEADER),
+                in.get(POSTS),
                 in.get(SERVICE),
                 in.get(TREATMENT),
                 new Strength.Loads(in.get(LIVE), in.get(DEAD), in.get(POINT)),
                 in.get(SHARING));
         suits(in, STRINGERS, strength.method(), strength.stringers());
         suits(in, TREADS, strength.method(), strength.treads());
+        suits(in, HEADER, strength.method(), strength.header());
+        suits(in, POSTS, strength.method(), strength.posts());
         return strength;
     }
 
@@ -96,6 +107,8 @@ final class StrengthForm extends GroupForm<Strength> {
         out.put(METHOD, value.method());
         out.put(STRINGERS, value.stringers());
         out.put(TREADS, value.treads());
+        out.put(HEADER, value.header());
+        out.put(POSTS, value.posts());
         out.put(SERVICE, value.service());
         out.put(TREATMENT, value.treatment());
         out.put(LIVE, value.loads().live());

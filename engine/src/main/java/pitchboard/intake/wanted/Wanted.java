@@ -7,11 +7,13 @@ import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
+import pitchboard.brief.Joints;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
 import pitchboard.brief.Strength;
 import pitchboard.brief.Stringers;
+import pitchboard.brief.Support;
 import pitchboard.brief.Title;
 import pitchboard.brief.TreadMakeUp;
 import pitchboard.brief.Wishes;
@@ -33,6 +35,8 @@ public record Wanted(
         Guard guard,
         Wishes wishes,
         Brief.Use use,
+        Optional<Support> support,
+        Joints joints,
         Strength strength) {
     public static Wanted of(Brief brief) {
         return new Wanted(
@@ -49,6 +53,8 @@ public record Wanted(
                 brief.guard(),
                 brief.wishes(),
                 brief.use(),
+                brief.support(),
+                brief.joints(),
                 brief.strength());
     }
 
@@ -68,6 +74,8 @@ public record Wanted(
                 guard,
                 wishes,
                 use,
+                support,
+                joints,
                 strength,
                 tape,
                 paper);

@@ -9,10 +9,12 @@ import pitchboard.brief.GuardBuild;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
+import pitchboard.brief.Joints;
 import pitchboard.brief.Nosing;
 import pitchboard.brief.Risers;
 import pitchboard.brief.Strength;
 import pitchboard.brief.Stringers;
+import pitchboard.brief.Support;
 import pitchboard.brief.TreadMakeUp;
 import pitchboard.brief.Wishes;
 import pitchboard.intake.form.Bounds;
@@ -64,6 +66,14 @@ public final class WantedForm extends GroupForm<Wanted> {
                     + " apart from any building",
             "dwelling",
             units -> Brief.Use.DWELLING);
+    private static final Key<Optional<Support>> SUPPORT =
+            Key.open("support", new SupportForm(), "a post under every stringer, between foot and head", "none");
+    private static final Key<Joints> JOINTS = Key.defaulting(
+            "joints",
+            new JointsForm(),
+            "what holds the stair together; every line may be left out",
+            "the papers say what each joint must hold",
+            units -> Joints.UNSAID);
     private static final Key<Strength> STRENGTH = Key.defaulting(
             "strength",
             new StrengthForm(),
@@ -87,6 +97,8 @@ public final class WantedForm extends GroupForm<Wanted> {
                 GUARD,
                 STEPS,
                 USE,
+                SUPPORT,
+                JOINTS,
                 STRENGTH);
     }
 
@@ -106,6 +118,8 @@ public final class WantedForm extends GroupForm<Wanted> {
                 in.get(GUARD),
                 in.get(STEPS),
                 in.get(USE),
+                in.get(SUPPORT),
+                in.get(JOINTS),
                 in.get(STRENGTH));
         check(wanted, in);
         return wanted;
@@ -148,6 +162,8 @@ public final class WantedForm extends GroupForm<Wanted> {
         out.put(GUARD, value.guard());
         out.put(STEPS, value.wishes());
         out.put(USE, value.use());
+        out.put(SUPPORT, value.support());
+        out.put(JOINTS, value.joints());
         out.put(STRENGTH, value.strength());
     }
 }

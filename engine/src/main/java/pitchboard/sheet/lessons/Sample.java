@@ -8,6 +8,7 @@ import pitchboard.brief.Guard;
 import pitchboard.brief.Handrail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.HeadJoin;
+import pitchboard.brief.Joints;
 import pitchboard.brief.Paper;
 import pitchboard.brief.Risers;
 import pitchboard.brief.Strength;
@@ -123,6 +124,8 @@ record Sample(HeadJoin join, HeadFixing fixing, FootDetail foot, Risers risers, 
                         Optional.empty()),
                 Wishes.NONE,
                 Brief.Use.DWELLING,
+                Optional.empty(),
+                Joints.UNSAID,
                 Strength.assumed(Tape.Units.INCHES),
                 Tape.SIXTEENTHS,
                 Paper.LETTER);

@@ -6,15 +6,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import pitchboard.brief.Handrail;
 import pitchboard.measure.Length;
-import pitchboard.measure.Ratio;
-import pitchboard.parts.PartId;
 import pitchboard.plane.Point;
 import pitchboard.sheet.Box;
 import pitchboard.sheet.Pen;
 import pitchboard.sheet.Spot;
 import pitchboard.sheet.drafting.Dimensions;
 import pitchboard.sheet.drafting.Draft;
-import pitchboard.sheet.drafting.Notes;
 import pitchboard.sheet.drafting.Pencil;
 import pitchboard.sheet.drafting.Scale;
 import pitchboard.sheet.drafting.Station;
@@ -105,7 +102,7 @@ final class ElevationSheet {
         heights();
         lengths();
         oneStep();
-        notes();
+        new ElevationNotes(subject, view, pencil).draw();
     }
 
     private Dimensions dimensions() {
@@ -199,47 +196,10 @@ final class ElevationSheet {
         if (stair.treads() < 2) {
             return;
         }
-        int step = Math.max(1, stair.treads() / 2);
+        int step = stair.treads() / 2;
         Point lower = stair.nosing(step);
         Point upper = stair.nosing(step + 1);
         dimensions().plumb(view.at(lower).x() - 7, view.plumb(lower), view.plumb(upper));
         dimensions().level(view.at(upper).y() - 7, view.level(lower), view.level(upper));
-    }
-
-    private void notes() {
-        Notes notes = new Notes(pencil, 52);
-        Spot edge = view.at(bottomEdgeAt(Ratio.of(11, 20)));
-        notes.onEdge(
-                edge,
-                corner(edge, 14, 12),
-                "**S** " + stair.brief().stringers().count() + " stringers, "
-                        + stair.brief().stringers().stock().name());
-        subject.side().headBoard().ifPresent(board -> {
-            Spot low =
-                    view.at(Point.of(stair.headerFace(), board.least(Point::y))).shifted(-0.5, -0.5);
-            notes.onArea(low, corner(low, 4, 15), "**H** " + name(PartId.HEAD_BOARD));
-        });
-        subject.side().footBoard().ifPresent(board -> {
-            Spot end = view.at(Point.of(board.greatest(Point::x), board.least(Point::y)))
-                    .shifted(-0.8, -0.6);
-            notes.onArea(end, corner(end, 20, -9), "**F** " + name(PartId.FOOT_BOARD));
-        });
-    }
-
-    private String name(PartId id) {
-        return subject.findPart(id).orElseThrow().name();
-    }
-
-    private static List<Spot> corner(Spot from, double right, double down) {
-        return List.of(
-                from.shifted(right, down),
-                from.shifted(right * 1.4, down * 1.4),
-                from.shifted(right * 1.8, down * 0.7));
-    }
-
-    private Point bottomEdgeAt(Ratio share) {
-        Length x = stair.headerFace().times(share);
-        StringerShape shape = new StringerShape(stair);
-        return Point.of(x, Length.max(shape.bottomEdge(x), stair.seat()));
     }
 }

@@ -44,6 +44,7 @@ final class StairPicture {
         canvas.part("ground", side::ground);
         canvas.part("header", side::header);
         canvas.part("floor", side::floor);
+        canvas.part(PartId.SUPPORT.mark(), side::support);
         canvas.part(PartId.STRINGER.mark(), side::stringer);
         canvas.part(PartId.RISER.mark(), side::risers);
         canvas.part(PartId.TREAD.mark(), side::treads);

@@ -10,6 +10,7 @@ import pitchboard.carry.Carried;
 import pitchboard.carry.MemberFinding;
 import pitchboard.carry.MemberText;
 import pitchboard.carry.WayOut;
+import pitchboard.carry.joints.Caution;
 import pitchboard.carry.members.TreadSpacing;
 import pitchboard.measure.Decimals;
 import pitchboard.measure.Tape;
@@ -66,7 +67,7 @@ final class CheckTables {
     }
 
     private List<Table> tables() {
-        return List.of(checks(), waysOut(), spacings(), factors()).stream()
+        return List.of(checks(), waysOut(), spacings(), cautions(), factors()).stream()
                 .filter(table -> table.rowCount() > 1)
                 .toList();
     }
@@ -145,6 +146,16 @@ final class CheckTables {
         return table;
     }
 
+    private Table cautions() {
+        Table table = Table.of(
+                Column.rest("beyond what was reckoned"), Column.left("by", 70).small());
+        for (Caution caution : carried.cautions()) {
+            String doubt = caution.source().confidence().caution();
+            table.row(caution.text(), caution.source().citation() + (doubt.isEmpty() ? "" : "; " + doubt));
+        }
+        return table;
+    }
+
     /** Each factor with each of its reasons once. */
     private Table factors() {
         Table table = Table.of(
@@ -160,10 +171,7 @@ final class CheckTables {
                 .forEach(finding -> finding.working()
                         .ifPresent(working -> working.factors()
                                 .forEach(factor -> uses.computeIfAbsent(factor, any -> new ArrayList<>())
-                                        .add(working.what() + " of "
-                                                + (finding.topic() == MemberFinding.Topic.TREADS
-                                                        ? "treads"
-                                                        : "stringers")))));
+                                        .add(finding.subject()))));
         uses.entrySet().stream()
                 .sorted(Comparator.comparing(use -> use.getKey().symbol()))
                 .forEach(use -> table.row(row(use.getKey(), use.getValue())));

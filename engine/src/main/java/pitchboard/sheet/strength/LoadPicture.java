@@ -2,6 +2,8 @@ package pitchboard.sheet.strength;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import pitchboard.brief.Support;
 import pitchboard.carry.Carried;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
@@ -61,7 +63,8 @@ final class LoadPicture {
         load(foot.x(), view.at(shape.headTop()).x(), top);
         double under = Math.max(foot.y(), head.y());
         reaction(foot, "R");
-        reaction(head, "R");
+        reaction(head, stair.brief().support().isPresent() ? "Rh" : "R");
+        stair.brief().support().map(Support::at).ifPresent(at -> reaction(view.at(at, shape.bottomEdge(at)), "Rs"));
         span(view, under + REACTION + 9);
         pencil.text(
                 Spot.of(box.centre().x(), box.bottom() - 1), "One stringer as a beam", Lettering.NAME, Align.CENTRE);
@@ -122,13 +125,12 @@ final class LoadPicture {
 
     private void span(View view, double y) {
         Length face = stair.headerFace();
-        new Dimensions(pencil, length -> TapeWriter.write(length, tape, Tape.Style.PRINTED))
-                .level(
-                        y,
-                        Station.of(
-                                Length.ZERO,
-                                Spot.of(view.at(Length.ZERO, Length.ZERO).x(), y - 3)),
-                        Station.of(face, Spot.of(view.at(face, Length.ZERO).x(), y - 3)));
+        Station[] stations = Stream.of(
+                        Stream.of(Length.ZERO), stair.brief().support().map(Support::at).stream(), Stream.of(face))
+                .flatMap(each -> each)
+                .map(x -> Station.of(x, Spot.of(view.at(x, Length.ZERO).x(), y - 3)))
+                .toArray(Station[]::new);
+        new Dimensions(pencil, length -> TapeWriter.write(length, tape, Tape.Style.PRINTED)).level(y, stations);
     }
 
     private Optional<Quantity> find(String symbol) {

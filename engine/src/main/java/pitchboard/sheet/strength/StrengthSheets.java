@@ -26,6 +26,13 @@ public final class StrengthSheets {
     private static final double BETWEEN = 1;
     private static final double WORDS = 30;
     private static final int MOST_WAYS = 3;
+    private static final List<MemberFinding.Topic> TOLD = List.of(
+            MemberFinding.Topic.STRINGERS,
+            MemberFinding.Topic.TREADS,
+            MemberFinding.Topic.JOINTS,
+            MemberFinding.Topic.SUPPORT,
+            MemberFinding.Topic.GUARD,
+            MemberFinding.Topic.GROUND);
 
     private final Stair stair;
     private final Carried carried;
@@ -72,7 +79,7 @@ public final class StrengthSheets {
         double y = box.top() + Lettering.TITLE.capHeight();
         pencil.text(Spot.of(box.left(), y), headline(), Lettering.TITLE, Align.LEFT);
         y += 3;
-        for (MemberFinding.Topic topic : List.of(MemberFinding.Topic.STRINGERS, MemberFinding.Topic.TREADS)) {
+        for (MemberFinding.Topic topic : TOLD) {
             Optional<MemberFinding> told = carried.findWorst(topic).or(() -> findFirst(topic));
             if (told.isPresent()) {
                 MemberFinding worst = told.get();

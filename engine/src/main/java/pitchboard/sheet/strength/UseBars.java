@@ -18,6 +18,10 @@ final class UseBars {
     private static final double BAR = 2.8;
     private static final double LABEL = 62;
     private static final double NUMBER = 14;
+    private static final int MOST_BARS = 14;
+    private static final Comparator<MemberFinding> LEAST_ROOM =
+            Comparator.comparing(finding -> -finding.ratio().orElse(0.0));
+
     /** A bar that goes farther is broken off. */
     private static final double MOST = 1.5;
 
@@ -29,10 +33,13 @@ final class UseBars {
 
     /** Returns how far down it reaches. */
     double draw(Box box, List<MemberFinding> findings) {
-        List<MemberFinding> reckoned = findings.stream()
+        List<MemberFinding> all = findings.stream()
                 .filter(finding -> finding.ratio().isPresent())
-                .sorted(Comparator.comparing(MemberFinding::topic)
-                        .thenComparing(finding -> -finding.ratio().orElse(0.0)))
+                .sorted(LEAST_ROOM)
+                .toList();
+        List<MemberFinding> reckoned = all.stream()
+                .limit(MOST_BARS)
+                .sorted(Comparator.comparing(MemberFinding::topic).thenComparing(LEAST_ROOM))
                 .toList();
         if (reckoned.isEmpty()) {
             return box.top();
@@ -46,10 +53,16 @@ final class UseBars {
             row(box, bars, y, finding);
             y += ROW;
         }
-        double all = bars.left() + bars.width() / MOST;
-        pencil.line(Pen.CUT, Spot.of(all, top - 1.5), Spot.of(all, y));
-        pencil.text(Spot.of(all, top - 2.4), "100 %", Lettering.SMALL, Align.CENTRE);
-        return y;
+        double whole = bars.left() + bars.width() / MOST;
+        pencil.line(Pen.CUT, Spot.of(whole, top - 1.5), Spot.of(whole, y));
+        pencil.text(Spot.of(whole, top - 2.4), "100 %", Lettering.SMALL, Align.CENTRE);
+        return all.size() == reckoned.size() ? y : more(box, y, all.size() - reckoned.size());
+    }
+
+    private double more(Box box, double y, int count) {
+        double base = y + ROW / 2 + Lettering.NOTE.capHeight() / 2;
+        pencil.text(Spot.of(box.left(), base), "and " + count + " that are used less", Lettering.NOTE, Align.LEFT);
+        return y + ROW;
     }
 
     private void row(Box box, Box bars, double top, MemberFinding finding) {

@@ -89,6 +89,7 @@ public final class SidePicture {
         ground();
         header();
         floor();
+        support();
         stringer();
         risers();
         treads();
@@ -128,6 +129,28 @@ public final class SidePicture {
 
     public void floor() {
         draft.pencil().outline(Pen.OUTLINE, Fill.WHITE, view.at(side.decking(around.floor())));
+    }
+
+    /** The post under it, where there is one. */
+    public void support() {
+        side.supportPost().ifPresent(post -> {
+            underPost(post);
+            pencil(PartId.SUPPORT).outline(Pen.OUTLINE, Fill.WHITE, view.at(post));
+        });
+    }
+
+    /** The ground goes on there. */
+    private void underPost(Outline post) {
+        Length surface = post.least(Point::y);
+        Outline ground = SideView.rectangle(
+                post.least(Point::x).minus(around.deep()),
+                surface.minus(around.deep()),
+                post.greatest(Point::x).plus(around.deep()),
+                surface);
+        Pencil pencil = draft.pencil();
+        List<Spot> corners = view.at(ground);
+        new Hatch(pencil).inside(corners, material());
+        pencil.line(Pen.CUT, corners.get(1), corners.get(2));
     }
 
     public void stringer() {

@@ -5,6 +5,7 @@ import java.util.List;
 import pitchboard.brief.FootDetail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.brief.Risers;
+import pitchboard.brief.Support;
 import pitchboard.measure.Length;
 import pitchboard.parts.PartId;
 import pitchboard.parts.RunningMark;
@@ -110,6 +111,7 @@ record OrderOfWork(Subject subject) {
         List<Task> tasks = new ArrayList<>();
         tasks.add(head());
         tasks.add(foot());
+        stair().brief().support().ifPresent(post -> tasks.add(support(post)));
         StringerSpacing spacing = StringerSpacing.of(stair().brief());
         tasks.add(new Task(
                 "Set the stringers plumb and at their places.",
@@ -143,6 +145,13 @@ record OrderOfWork(Subject subject) {
             return new Task("Fix a hanger for each stringer to the header, as its maker says.", place);
         }
         return new Task("Bolt each head to the header or its blocking.", place);
+    }
+
+    private Task support(Support post) {
+        return new Task(
+                "Stand a post plumb under every stringer, on its footing, and fix it at top and bottom so that it cannot be"
+                        + " kicked out.",
+                size(post.at()) + " level from the first riser cut to its middle, the stringers straight over it");
     }
 
     private Task foot() {

@@ -45,7 +45,7 @@ public record Layout(
         return length.approxMm() / 25.4 / diameter.inches();
     }
 
-    /** {@code CΔ}: the least share of a full end distance and a full spacing; cannot tell where a least one is missed. */
+    /** {@code Cdelta}: the least share of a full end distance and a full spacing; cannot tell where a least one is missed. */
     public Answer<Factor> factor() {
         List<String> missed = tooClose();
         if (!missed.isEmpty()) {
@@ -57,8 +57,8 @@ public record Layout(
         }
         return Answer.known(
                 share > 1 - SLACK
-                        ? Factor.idle("CΔ", "distances", "ends and spacings are full", SOURCE)
-                        : new Factor("CΔ", "distances", share, "an end or a spacing is less than full", SOURCE));
+                        ? Factor.idle("Cdelta", "distances", "ends and spacings are full", SOURCE)
+                        : new Factor("Cdelta", "distances", share, "an end or a spacing is less than full", SOURCE));
     }
 
     private double fullEnd() {

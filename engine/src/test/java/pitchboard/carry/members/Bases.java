@@ -25,6 +25,8 @@ public final class Bases {
                 Strength.Method.ALLOWABLE_STRESS,
                 Optional.of(new Strength.Wood.Graded(species, grade)),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.of(service),
                 Optional.of(treatment),
                 Strength.Loads.OF_THE_BOOK,
@@ -43,6 +45,8 @@ public final class Bases {
         Strength said = new Strength(
                 assumed.method(),
                 Optional.of(new Strength.Wood.Classed(name)),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.of(service),
                 Optional.empty(),
@@ -74,7 +78,8 @@ public final class Bases {
                 takes,
                 Length.inches(8),
                 pitch.alongForLevel(run),
-                true);
+                true,
+                Optional.empty());
     }
 
     public static StringerChecks checks(Basis basis, StringerCase it) {

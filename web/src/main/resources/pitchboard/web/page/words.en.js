@@ -74,7 +74,7 @@ export default {
     headline: '{risers} risers of {rise}, run {run}',
     'some-rule-fails': 'Some rule fails: see Rules',
     'no-rule-fails': 'No rule fails',
-    'no-rule-fails-carries-not': 'No rule fails, but it does not carry',
+    'carries-not': 'It does not carry: see Rules',
     'all-stairs': 'Every stair there could be',
     'dots-summary': '{all} stairs were tried, rise against run; {fit} are allowed and fit the space. The best of them are listed below.',
     'dot.chosen': 'this one',
@@ -143,7 +143,7 @@ export default {
     cut: 'Cut',
 
     'no-papers': 'There is no stair yet to print papers of.',
-    'papers-fail': 'Some rule fails. The papers say so, and nobody should build from them.',
+    'papers-fail': 'A rule fails, or it does not carry. The papers say so, and nobody should build from them.',
     pdf: 'All sheets as PDF',
     'pdf-one': 'PDF',
     print: 'Print',

@@ -17,6 +17,7 @@ export function carries(strength) {
             <summary>${say('carries.rests-on')}</summary>
             <p class="soft">${strength.method}</p>
             ${strength.assumptions.map((words) => html`<p class="soft">${words}</p>`)}
+            ${strength.cautions.map((each) => html`<p class="soft">${each.words} <em>${each.source}</em></p>`)}
         </details>
         <p class="caution">${strength.whoseWord}</p>
     </section>`;

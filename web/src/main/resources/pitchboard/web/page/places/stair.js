@@ -31,18 +31,18 @@ function cannotRead() {
 }
 
 /** Nobody should read that no rule fails and think that it carries. */
-function verdict(failing, strength) {
-    if (failing) return 'some-rule-fails';
-    return strength?.failing ? 'no-rule-fails-carries-not' : 'no-rule-fails';
+function verdict(findings, strength) {
+    if (strength?.failing) return 'carries-not';
+    return findings.some((each) => each.verdict === 'fail') ? 'some-rule-fails' : 'no-rule-fails';
 }
 
-function headline({ outcome, stair, failing, strength }) {
+function headline({ outcome, stair, failing, strength, findings }) {
     if (outcome !== 'designed') return html`<div class="alarm fails"><strong>${say('no-stair-fits')}</strong></div>`;
     return html`<div class="headline">
         <h2>
             ${say('headline', { risers: stair.risers, rise: stair.rise.tape, run: stair.run.tape })}
         </h2>
-        <p class=${failing || strength?.failing ? 'fails' : 'holds'}>${say(verdict(failing, strength))}</p>
+        <p class=${failing ? 'fails' : 'holds'}>${say(verdict(findings, strength))}</p>
     </div>`;
 }
 
