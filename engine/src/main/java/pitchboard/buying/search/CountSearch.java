@@ -68,7 +68,9 @@ final class CountSearch {
             }
         }
         bound = open.isEmpty() ? best.cost() : Math.min(best.cost(), open.peek().bound());
-        return Math.min(bound, settle());
+        long unsettled = settle();
+        // What was in doubt may have turned out cheaper than what was best before.
+        return Math.min(Math.min(bound, unsettled), best.cost());
     }
 
     private Node node(int[] least, int[] most, long bound) {

@@ -101,7 +101,7 @@ final class SecondOpinionTest {
     /** Elsewhere its bounds are wider: slender boards of every kind of stair sag and stretch less than their throat. */
     @Test
     void slender_boards_drawn_by_chance_agree_with_their_throat_as_expected() {
-        List<ByElements> found = LongStream.rangeClosed(1, 70)
+        List<ByElements> found = LongStream.rangeClosed(1, 90)
                 .mapToObj(RandomJobs::of)
                 .flatMap(asked -> RandomJobs.findAnyStair(asked).stream())
                 .filter(stair -> new Buildable().objections(stair).isEmpty())
@@ -110,7 +110,7 @@ final class SecondOpinionTest {
                 .flatMap(opinion -> find(opinion.elements()).stream())
                 .filter(each -> each.slenderness() >= 14)
                 .toList();
-        assertThat(found.size()).isGreaterThan(6);
+        assertThat(found.size()).isGreaterThan(5);
         assertThat(found.stream()
                         .flatMap(each ->
                                 each.disagreements().stream().map(phrase -> phrase + ", slender " + each.slenderness()))
