@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import pitchboard.buying.order.Alike;
 import pitchboard.buying.order.Board;
-import pitchboard.buying.order.Spliced;
 import pitchboard.buying.order.StockOrder;
 import pitchboard.buying.yard.Saw;
 import pitchboard.measure.Length;
@@ -97,8 +96,7 @@ final class BenchSheet {
                                 + " are counted in. **Kept** pieces go on the rack"
                                 + " with their length written on; **scrap** does not."
                                 + pairs()
-                                + badEnds()
-                                + splices(),
+                                + badEnds(),
                         Lettering.NOTE);
         y += HOW_TO;
     }
@@ -124,22 +122,15 @@ final class BenchSheet {
                 : "";
     }
 
-    private String splices() {
-        StringBuilder words = new StringBuilder();
-        for (StockOrder order : errand.list().orders()) {
-            for (Spliced spliced : order.spliced()) {
-                words.append(" **")
-                        .append(spliced.whole().mark())
-                        .append("** is joined of ")
-                        .append(spliced.parts().size())
-                        .append(": ")
-                        .append(String.join(
+    /** Where pieces that no board is long enough for are joined, from their end. */
+    private String splices(StockOrder order) {
+        List<String> words = order.spliced().stream()
+                .map(spliced -> "**" + spliced.whole().mark() + "** "
+                        + String.join(
                                 " and ",
                                 spliced.joints().stream().map(errand::size).toList()))
-                        .append(" from its end, over a support.");
-            }
-        }
-        return words.toString();
+                .toList();
+        return words.isEmpty() ? "" : "   joined over a support, from the end: " + String.join(", ", words);
     }
 
     private void heading(StockOrder order) {
@@ -148,7 +139,7 @@ final class BenchSheet {
                         Spot.of(page().room().left(), y + 2),
                         page().room().width(),
                         "**" + order.stock().name() + "** "
-                                + order.stock().wood().words(),
+                                + order.stock().wood().words() + splices(order),
                         Lettering.ofCapitals(2.8));
         y += HEADING;
     }

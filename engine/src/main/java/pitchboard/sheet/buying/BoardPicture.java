@@ -131,11 +131,12 @@ record BoardPicture(Errand errand, Length longest) {
         double from = at(room, scale, board.length().minus(board.left()));
         double to = at(room, scale, board.length());
         box(pencil, board.isKept() ? Fill.LIGHT : Fill.SHADE, from, to, top);
+        double sound = at(room, scale, board.length().minus(board.bad()));
         String length = errand.size(board.left().roundedDown(errand.tape().graduation()));
         if (board.isKept()) {
-            write(pencil, List.of("kept", length), from, to, top);
-        } else if (Typesetter.width("scrap", Lettering.SMALL) + 1 <= to - from) {
-            pencil.text(Spot.of((from + to) / 2, top + BOARD / 2 + 0.9), "scrap", Lettering.SMALL, Align.CENTRE);
+            write(pencil, List.of("kept", length), from, sound, top);
+        } else if (Typesetter.width("scrap", Lettering.SMALL) + 1 <= sound - from) {
+            pencil.text(Spot.of((from + sound) / 2, top + BOARD / 2 + 0.9), "scrap", Lettering.SMALL, Align.CENTRE);
         }
     }
 

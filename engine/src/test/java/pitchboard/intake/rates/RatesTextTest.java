@@ -65,7 +65,7 @@ final class RatesTextTest {
         assertThat(rates.packs().get(2).holds()).isEqualTo(Pack.concreteOfKilograms(Ratio.of(25)));
         assertThat(rates.packs().get(1).holds()).isEqualTo(Pack.squareFeetOf(Ratio.of(25, 2)));
         assertThat(JsonWriter.write(RatesText.write(rates)))
-                .contains("\"kilograms\":\"25\"", "\"covers square metres\":\"12.5\"")
+                .contains("\"kilograms\": \"25\"", "\"covers square metres\": \"12.5\"")
                 .doesNotContain("pounds");
     }
 

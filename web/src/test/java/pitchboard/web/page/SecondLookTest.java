@@ -16,9 +16,9 @@ final class SecondLookTest extends Visit {
         openExample("rules");
         assertThat(page.run("return document.querySelector('.look')")).isNull();
         page.tap("Look at the stringers by finite elements");
-        page.until("return document.querySelector('.look svg')");
+        page.until("return document.querySelector('.look .sheet-paper svg')");
         assertThat((String) page.run(TEXT)).contains("By finite elements the stringers sag", "of what the throat does");
-        assertThat((String) page.run("return document.querySelector('.look svg').textContent"))
+        assertThat((String) page.run("return document.querySelector('.look .sheet-paper svg').textContent"))
                 .contains("Stress along the grain");
         Files.createDirectories(Path.of("target", "screenshots"));
         page.run("document.querySelector('.look').scrollIntoView()");
