@@ -194,8 +194,8 @@ final class QuoteTest {
         String json = quote(RATES, "2027-05-14", "--json").out();
         assertThat(json)
                 .contains("\"quotedOn\":\"2027-05-14\"", "\"validUntil\":\"2027-06-13\"", "\"complete\":true")
-                .contains("\"direct\":\"1832.44\"", "\"overhead\":\"219.89\"", "\"total\":\"2295.00\"")
-                .contains("does not carry", "\"task\":\"tread\"", "\"due\":\"with the order\"")
-                .contains("\"taxed\":\"502.71\"");
+                .contains("\"direct\":\"2040.96\"", "\"overhead\":\"244.92\"", "\"total\":\"2565.00\"")
+                .contains("The guard: what it is built of", "\"task\":\"tread\"", "\"due\":\"with the order\"")
+                .contains("\"taxed\":\"614.23\"");
     }
 }

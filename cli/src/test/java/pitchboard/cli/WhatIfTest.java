@@ -30,17 +30,20 @@ final class WhatIfTest {
         return Run.of(all.toArray(new String[0]));
     }
 
-    /** By hand: a further stringer is a fourth board of 14 ft, 14 x 2.48 = 34.72 more; one fewer is as much less. */
+    /**
+     * By hand: a further stringer is a fifth board of 14 ft, 14 x 2.48 = 34.72, and its post a third of 8 ft, 27.90: 62.62
+     * more. One fewer is a board less; its post saves none.
+     */
     @Test
     void one_stringer_more_or_fewer_costs_its_board() {
         String told = whatIf().out();
         assertThat(told).contains("""
-                4 stringers
-                  boards    442.76 USD, 34.72 more than as it is
-                """).contains("because   2x12: 4 of 14'-0\" instead of 3 of 14'-0\"");
+                5 stringers
+                  boards    561.18 USD, 62.62 more than as it is
+                """).contains("because   2x12: 5 of 14'-0\" instead of 4 of 14'-0\"");
         assertThat(told).contains("""
-                2 stringers
-                  boards    373.32 USD, 34.72 less than as it is
+                3 stringers
+                  boards    463.84 USD, 34.72 less than as it is
                 """);
     }
 
@@ -59,7 +62,7 @@ final class WhatIfTest {
         String told = whatIf().out();
         assertThat(told).contains("""
                 as it is
-                  boards    408.04 USD
+                  boards    498.56 USD
                 """);
     }
 
@@ -98,7 +101,7 @@ final class WhatIfTest {
         Run run = whatIf("--to", folder.toString());
         assertThat(run.out()).contains("boathouse-loft-what-if.pdf", "boathouse-loft-what-if.csv");
         assertThat(Files.readString(folder.resolve("boathouse-loft-what-if.csv")))
-                .contains("4 stringers,442.76,34.72");
+                .contains("5 stringers,561.18,62.62");
     }
 
     @Test
