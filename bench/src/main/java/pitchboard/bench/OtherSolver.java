@@ -117,7 +117,7 @@ final class OtherSolver {
                 order.setCoefficient(used, -1);
             }
             before = used;
-            cost.setCoefficient(used, supply.price());
+            cost.setCoefficient(used, (double) supply.price());
             MPConstraint load = solver.makeConstraint(Double.NEGATIVE_INFINITY, 0);
             load.setCoefficient(used, -(double) (supply.length() + problem.kerf()));
             for (int kind = 0; kind < cut.size(); kind++) {
