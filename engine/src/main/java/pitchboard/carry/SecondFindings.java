@@ -20,6 +20,8 @@ final class SecondFindings {
     private static final Practice ELEMENTS =
             new Practice("finite elements of the stringer's own outline", Confidence.DERIVED);
 
+    private static final String OVER_POST = " that runs on over the posts";
+
     private SecondFindings() {}
 
     /** By the compact rule: it is there at once. */
@@ -62,7 +64,8 @@ final class SecondFindings {
                 ? sag.and(
                         ", ",
                         Phrase.of(
-                                "{} of what the throat does as a plain beam, and are stretched {} of it",
+                                "{} of what the throat does as a plain beam" + (found.overPost() ? OVER_POST : "")
+                                        + ", and are stretched {} of it",
                                 Reckoned.share(found.sagShare()),
                                 Reckoned.share(found.throat().stressRatio())))
                 : sag;

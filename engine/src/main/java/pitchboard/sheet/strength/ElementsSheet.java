@@ -130,6 +130,11 @@ public final class ElementsSheet {
                         ? ", " + Decimals.fixed(found.throat().stressRatio() * 100, 0)
                                 + " % of the throat's bending stress."
                         : "."));
+        if (found.overPost()) {
+            facts.add(
+                    "It is taken to run on over its post, so that the cut edge is stretched there: should it open, the"
+                            + " check of the throat has it end there, too. The compact rule says nothing of it.");
+        }
         facts.add(mesh(found));
         facts.add(wood(found.wood()));
         facts.add(
