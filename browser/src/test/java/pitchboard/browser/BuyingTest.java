@@ -16,12 +16,12 @@ final class BuyingTest {
                 Requests.request("buy", Requests.entry("job", Requests.job(LOFT)), Requests.entry("yard", yard)));
     }
 
-    /** By hand: three stringers take a board of 14 ft each, 3 x 34.72 = 104.16. */
+    /** By hand: four stringers take a board of 14 ft each, 4 x 34.72 = 138.88. */
     @Test
     void a_stair_is_bought_for_and_proved() {
         assertThat(buy(Requests.yard()))
-                .contains("\"complete\":true,\"proved\":true,\"cost\":\"408.04\"")
-                .contains("\"boards\":3,\"each\":\"34.72\",\"together\":\"104.16\"")
+                .contains("\"complete\":true,\"proved\":true,\"cost\":\"498.56\"")
+                .contains("\"boards\":4,\"each\":\"34.72\",\"together\":\"138.88\"")
                 .contains("\"sheets\":[]");
     }
 

@@ -23,16 +23,7 @@ final class QuoteTest {
 
     private static Run quoteOf(Path job, Path rates, String day, String... more) {
         String[] all = new String[8 + more.length];
-        String[] begin = {
-            "quote",
-            job.toString(),
-            "--yard",
-            LIST.toString(),
-            "--rates",
-            rates.toString(),
-            "--on",
-            day
-        };
+        String[] begin = {"quote", job.toString(), "--yard", LIST.toString(), "--rates", rates.toString(), "--on", day};
         System.arraycopy(begin, 0, all, 0, 8);
         System.arraycopy(more, 0, all, 8, more.length);
         return Run.of(all);

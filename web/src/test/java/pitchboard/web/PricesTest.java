@@ -72,11 +72,11 @@ final class PricesTest {
         Answer quote = of("quote.pdf?on=2027-05-14");
         assertThat(quote.header("Content-Type")).isEqualTo("application/pdf");
         assertThat(quote.header("Content-Disposition")).contains("Stair to the sail loft quote.pdf");
-        assertThat(text(quote)).contains("2295.00 USD", "Two of Us, carpenters").doesNotContain("1832.44");
-        assertThat(text(of("cost.pdf?on=2027-05-14"))).contains("1832.44", "LOOK FIRST");
+        assertThat(text(quote)).contains("2565.00 USD", "Two of Us, carpenters").doesNotContain("2040.96");
+        assertThat(text(of("cost.pdf?on=2027-05-14"))).contains("2040.96").doesNotContain("LOOK FIRST");
         assertThat(new String(of("cost.csv?on=2027-05-14").bytes(), StandardCharsets.UTF_8))
-                .contains("price,total,,2295.00\r\n");
-        assertThat(of("costs?on=2027-05-14").text("price", "total")).isEqualTo("2295.00");
+                .contains("price,total,,2565.00\r\n");
+        assertThat(of("costs?on=2027-05-14").text("price", "total")).isEqualTo("2565.00");
     }
 
     @Test
@@ -100,7 +100,7 @@ final class PricesTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.body()).contains("\"field\":\"hour\"", "more than 0");
         assertThat(bring("yard", "yard: x").status()).isEqualTo(422);
-        assertThat(of("costs?on=2027-05-14").text("price", "total")).isEqualTo("2295.00");
+        assertThat(of("costs?on=2027-05-14").text("price", "total")).isEqualTo("2565.00");
     }
 
     @Test

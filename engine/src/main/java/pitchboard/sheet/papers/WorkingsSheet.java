@@ -3,6 +3,7 @@ package pitchboard.sheet.papers;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import pitchboard.measure.Decimals;
 import pitchboard.measure.ExactText;
 import pitchboard.measure.Length;
 import pitchboard.measure.Quantity;
@@ -17,6 +18,9 @@ import pitchboard.source.Figure;
 
 /** Every figure with its working, so that anybody can check it with a pencil. */
 final class WorkingsSheet {
+    private static final int MOST_DIGITS = 26;
+    private static final int NEAR_PLACES = 4;
+
     private WorkingsSheet() {}
 
     static List<Draft> of(Subject subject, Frame frame) {
@@ -53,9 +57,18 @@ final class WorkingsSheet {
                 .replace("= ≈", "≈");
     }
 
+    /** A sag or another length that was reckoned near has a fraction of a hundred digits, which says no more. */
     private static String exactly(Subject subject, Quantity quantity) {
-        return quantity instanceof Length length
-                ? ExactText.write(length, subject.tape().units()).replace('-', '−')
-                : subject.words(quantity);
+        if (!(quantity instanceof Length length)) {
+            return subject.words(quantity);
+        }
+        String exact = ExactText.write(length, subject.tape().units());
+        return (exact.length() > MOST_DIGITS ? near(subject, length) : exact).replace('-', '−');
+    }
+
+    private static String near(Subject subject, Length length) {
+        return subject.tape().isInches()
+                ? "≈ " + Decimals.fixed(length.inInches(), NEAR_PLACES) + " in"
+                : "≈ " + Decimals.fixed(length.inMm(), NEAR_PLACES) + " mm";
     }
 }
