@@ -132,8 +132,8 @@ public final class ElementsSheet {
                         : "."));
         if (found.overPost()) {
             facts.add(
-                    "It is taken to run on over its post, so that the cut edge is stretched there: should it open, the"
-                            + " check of the throat has it end there, too. The compact rule says nothing of it.");
+                    "It is taken to run on over its post, where the cut edge is stretched. In case that edge opens, the"
+                            + " check of the throat also has it end there. The compact rule says nothing of it.");
         }
         facts.add(mesh(found));
         facts.add(wood(found.wood()));
