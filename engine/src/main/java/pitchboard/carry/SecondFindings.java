@@ -53,7 +53,7 @@ final class SecondFindings {
                         "stringer-elements",
                         "stringers by finite elements",
                         Verdict.cannotTell(because),
-                        Phrase.of("it cannot be told: " + because),
+                        Phrase.of("finite elements say nothing of such stringers"),
                         ELEMENTS));
     }
 
@@ -74,7 +74,10 @@ final class SecondFindings {
 
     private static Verdict verdict(ByElements found, List<Phrase> against) {
         if (!found.isBeam()) {
-            return Verdict.doesNotApply("so short a board is no beam, and is not compared with one");
+            return Verdict.doesNotApply(
+                    found.overPost()
+                            ? "over a post so short a board is no beam, and is not compared with one"
+                            : "so short a board is no beam, and is not compared with one");
         }
         return against.stream()
                 .reduce((one, other) -> one.and("; ", other))

@@ -64,7 +64,7 @@ record SectionDrawing(Pencil pencil, ByElements found, DoubleFunction<String> wo
                 Align.LEFT);
     }
 
-    /** Broken off wherever it leaves the picture: toward a corner, and over the edge of a post. */
+    /** Begun where it comes into the picture, above the edge of a post, and broken off where it leaves it. */
     private void curve(StressGrid grid, StressSection section, Box area, double perMpa, double most) {
         double perRow = area.height() / (section.lastRow() - section.firstRow() + 1);
         List<Spot> curve = new ArrayList<>();
@@ -73,18 +73,11 @@ record SectionDrawing(Pencil pencil, ByElements found, DoubleFunction<String> wo
             if (Math.abs(stress) <= most) {
                 double up = row - section.firstRow() + 0.5;
                 curve.add(Spot.of(area.centre().x() + stress * perMpa, area.bottom() - up * perRow));
-            } else {
-                stroke(curve);
-                curve.clear();
+            } else if (!curve.isEmpty()) {
+                break;
             }
         }
-        stroke(curve);
-    }
-
-    private void stroke(List<Spot> curve) {
-        if (curve.size() > 1) {
-            pencil.line(Pen.CUT, List.copyOf(curve));
-        }
+        pencil.line(Pen.CUT, curve);
     }
 
     /**

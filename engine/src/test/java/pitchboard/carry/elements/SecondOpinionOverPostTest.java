@@ -156,6 +156,13 @@ final class SecondOpinionOverPostTest {
                 .toList();
     }
 
+    @Test
+    void spans_too_short_for_a_beam_are_not_compared() {
+        SecondLook look = SecondLook.at(posted(StairFixtures.stair("risers 9; total rise 67 1/2 in"), 50), BOOK);
+        assertThat(look.finding().verdict()).isInstanceOf(Verdict.DoesNotApply.class);
+        assertThat(look.elements().orThrow().disagreements()).isEmpty();
+    }
+
     /** Whoever holds a rising end down holds another board than the one that is looked at. */
     @Test
     void an_end_that_rises_is_not_taken_to_be_held_down() {
