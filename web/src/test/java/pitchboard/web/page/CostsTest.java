@@ -56,7 +56,7 @@ final class CostsTest extends Visit {
         page.until("return document.querySelector('.costs-lines .total')");
         assertThat(page.text(".costs-lines .total")).contains("price", "2565.00");
         assertThat(page.text(".costs")).contains("2565.00 USD", "tread screws", "from memory", "with the order");
-        assertThat(page.has(".costs .alarm")).isFalse();
+        assertThat(page.text(".costs .alarm summary")).contains("1 thing to look at before this is offered");
         String quote =
                 (String) page.run("return [...document.querySelectorAll('.costs a')].at(-1).getAttribute('href')");
         assertThat(quote).endsWith("/quote.pdf?on=2027-05-14");

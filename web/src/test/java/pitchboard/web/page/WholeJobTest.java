@@ -30,7 +30,7 @@ final class WholeJobTest extends Visit {
         String before = page.text(".headline h2");
         chooseAnotherDot();
         page.untilAnotherStair(before);
-        page.until("return document.querySelector('.headline p').textContent.includes('No rule fails')");
+        page.until("return document.querySelector('.headline p').textContent.includes('It does not carry')");
         page.goTo("Rules");
         page.untilSays(".verdict.pass", "rules pass");
         page.goTo("Wood");
