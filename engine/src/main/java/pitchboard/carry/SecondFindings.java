@@ -20,6 +20,8 @@ final class SecondFindings {
     private static final Practice ELEMENTS =
             new Practice("finite elements of the stringer's own outline", Confidence.DERIVED);
 
+    private static final String OVER_POST = " that runs on over the posts";
+
     private SecondFindings() {}
 
     /** By the compact rule: it is there at once. */
@@ -51,7 +53,7 @@ final class SecondFindings {
                         "stringer-elements",
                         "stringers by finite elements",
                         Verdict.cannotTell(because),
-                        Phrase.of("it cannot be told: " + because),
+                        Phrase.of("finite elements say nothing of such stringers"),
                         ELEMENTS));
     }
 
@@ -62,7 +64,8 @@ final class SecondFindings {
                 ? sag.and(
                         ", ",
                         Phrase.of(
-                                "{} of what the throat does as a plain beam, and are stretched {} of it",
+                                "{} of what the throat does as a plain beam" + (found.overPost() ? OVER_POST : "")
+                                        + ", and are stretched {} of it",
                                 Reckoned.share(found.sagShare()),
                                 Reckoned.share(found.throat().stressRatio())))
                 : sag;
@@ -71,7 +74,10 @@ final class SecondFindings {
 
     private static Verdict verdict(ByElements found, List<Phrase> against) {
         if (!found.isBeam()) {
-            return Verdict.doesNotApply("so short a board is no beam, and is not compared with one");
+            return Verdict.doesNotApply(
+                    found.overPost()
+                            ? "over a post so short a board is no beam, and is not compared with one"
+                            : "so short a board is no beam, and is not compared with one");
         }
         return against.stream()
                 .reduce((one, other) -> one.and("; ", other))

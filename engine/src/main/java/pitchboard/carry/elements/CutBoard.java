@@ -2,6 +2,7 @@ package pitchboard.carry.elements;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import pitchboard.brief.FootDetail;
 import pitchboard.brief.HeadFixing;
 import pitchboard.measure.Length;
@@ -25,7 +26,8 @@ import pitchboard.strength.elements.throat.SlopedBeam;
  *
  * <p>The level cut at the foot bears all over, may turn, and does not slide. At the head a ledger bears under its notch;
  * otherwise the plumb cut, or the part of it behind the hanger board, is held plumb. There the board may turn and slide
- * level, so that nothing but the foot holds it back.
+ * level, so that nothing but the foot holds it back. A post between them holds the lower edge plumb over its width, may
+ * let it turn and slide, and the board runs on over it.
  */
 final class CutBoard {
     /** A span along the slope of fewer throats is not looked at. */
@@ -35,6 +37,7 @@ final class CutBoard {
     private final StringerShape shape;
     private final Elastic wood;
     private final LineLoad load;
+    private final Optional<PostFace> post;
 
     /** @param load along the plan */
     CutBoard(Stair stair, Elastic wood, LineLoad load) {
@@ -42,9 +45,10 @@ final class CutBoard {
         this.shape = new StringerShape(stair);
         this.wood = wood;
         this.load = load;
+        this.post = PostFace.under(stair);
     }
 
-    private static Xy xy(Point point) {
+    static Xy xy(Point point) {
         return new Xy(point.x().approxMm(), point.y().approxMm());
     }
 
@@ -57,7 +61,14 @@ final class CutBoard {
         Orthotropic stiff = new Orthotropic(
                 wood.along().nPerMm2(), wood.across().nPerMm2(), wood.shear().nPerMm2(), wood.poisson());
         Xy grain = new Xy(stair.run().approxMm(), stair.rise().approxMm());
-        return new Plate(outline, thicknessMm(), stiff, grain, List.of(foot(), head()), loads());
+        return new Plate(outline, thicknessMm(), stiff, grain, supports(), loads());
+    }
+
+    /** Foot and head, and the post where there is one. */
+    private List<Support> supports() {
+        List<Support> supports = new ArrayList<>(List.of(foot(), head()));
+        post.map(PostFace::support).ifPresent(supports::add);
+        return supports;
     }
 
     private Support foot() {
@@ -100,12 +111,22 @@ final class CutBoard {
                 : stair.headerFace();
     }
 
-    /** The throat as a plain beam under the same loads on the same supports; or that the board is too short for one. */
+    /** The throat as a plain beam under the same loads on the same supports; or that the board is none. */
     Answer<SlopedBeam> throat() {
-        double along = (middle(head()) - middle(foot())) / cos();
-        return along < LEAST_THROATS * shape.throat().approxMm()
+        if (!post.map(PostFace::bearsWhole).orElse(true)) {
+            return Answer.unknown("the lower edge of the stringers does not lie on the whole width of the posts");
+        }
+        return longestMm() < LEAST_THROATS * shape.throat().approxMm()
                 ? Answer.unknown("so short a board is no beam, and is not compared with one")
                 : Answer.known(beam());
+    }
+
+    /** The longest way along the slope from one support to the next. */
+    double longestMm() {
+        double foot = middle(foot());
+        double head = middle(head());
+        double between = post.map(face -> middle(face.support())).orElse(foot);
+        return Math.max(between - foot, head - between) / cos();
     }
 
     private double cos() {
@@ -119,7 +140,7 @@ final class CutBoard {
                 .map(each ->
                         new SlopedBeam.Patch(each.from().x() - foot, each.to().x() - foot, -each.totalY()))
                 .toList();
-        return new SlopedBeam(
+        SlopedBeam whole = new SlopedBeam(
                 middle(head()) - foot,
                 cos(),
                 shape.throat().approxMm(),
@@ -127,6 +148,7 @@ final class CutBoard {
                 wood.along().nPerMm2(),
                 wood.shear().nPerMm2(),
                 patches);
+        return post.map(face -> whole.over(middle(face.support()) - foot)).orElse(whole);
     }
 
     private static double middle(Support support) {

@@ -36,10 +36,6 @@ public final class SecondOpinion {
         }
         Basis basis = Basis.of(stair, book);
         StringerCase it = StringerCase.of(stair);
-        if (it.supported().isPresent()) {
-            return Answer.unknown(
-                    "a post stands under the stringers, and this looks at one that spans from foot to head");
-        }
         return basis.woods()
                 .stringer(it.board().breadth(), it.board().depth())
                 .map(wood -> new SecondOpinion(stair, basis, it, wood));
@@ -66,7 +62,7 @@ public final class SecondOpinion {
     }
 
     private Instant instant(SlopedBeam throat) {
-        return Instant.of(board.teeth(), throat);
+        return it.supported().isPresent() ? Instant.overPost(throat) : Instant.of(board.teeth(), throat);
     }
 
     /** By finite elements: some tenths of a second. */
@@ -77,12 +73,18 @@ public final class SecondOpinion {
     private Answer<ByElements> elements(SlopedBeam throat) {
         Plate plate = board.plate();
         PlateAnswer answer = Elements.solve(plate, Effort.usual(plate.depthMm()));
-        if (answer instanceof PlateAnswer.Solved solved) {
-            double slender = throat.spanMm() / throat.cos() / throat.depthMm();
-            AgainstThroat against = AgainstThroat.of(solved, throat);
-            return Answer.known(
-                    new ByElements(wood.elastic(), plate, solved, sagPart(), slender, against, instant(throat)));
+        return answer instanceof PlateAnswer.Solved solved
+                ? told(throat, plate, solved)
+                : Answer.unknown(String.join("; ", ((PlateAnswer.CannotTell) answer).because()));
+    }
+
+    private Answer<ByElements> told(SlopedBeam throat, Plate plate, PlateAnswer.Solved solved) {
+        if (solved.reactions().stream().anyMatch(each -> each.upN() < 0)) {
+            return Answer.unknown("one end of the stringers would rise, and here every end is taken to bear down");
         }
-        return Answer.unknown(String.join("; ", ((PlateAnswer.CannotTell) answer).because()));
+        double slender = board.longestMm() / throat.depthMm();
+        AgainstThroat against = AgainstThroat.of(solved, throat);
+        return Answer.known(
+                new ByElements(wood.elastic(), plate, solved, sagPart(), slender, throat, against, instant(throat)));
     }
 }

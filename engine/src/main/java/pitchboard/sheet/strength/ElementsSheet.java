@@ -130,6 +130,11 @@ public final class ElementsSheet {
                         ? ", " + Decimals.fixed(found.throat().stressRatio() * 100, 0)
                                 + " % of the throat's bending stress."
                         : "."));
+        if (found.overPost()) {
+            facts.add(
+                    "It is taken to run on over its post, where the cut edge is stretched. In case that edge opens, the"
+                            + " check of the throat also has it end there. The compact rule says nothing of it.");
+        }
         facts.add(mesh(found));
         facts.add(wood(found.wood()));
         facts.add(

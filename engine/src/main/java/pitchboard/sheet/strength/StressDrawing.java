@@ -28,6 +28,8 @@ final class StressDrawing {
     private static final double HEAD = 1.8;
     private static final double LEADER = 11;
     private static final double OUTSIDE = 3;
+    /** How much of a post under the board is shown below its shorter face. */
+    private static final double POST = 4;
 
     private final Pencil pencil;
     private final ByElements found;
@@ -125,9 +127,20 @@ final class StressDrawing {
         Xy to = reaction.support().to();
         pencil.line(Pen.CUT, spot(from), spot(to));
         Spot at = spot(from.toward(to, 0.5));
-        Spot below = Spot.of(at.x(), Math.max(at.y(), Math.max(spot(from).y(), spot(to).y())));
+        double low = Math.max(spot(from).y(), spot(to).y());
+        boolean onPost = from.x() != to.x() && from.y() != to.y();
+        if (onPost) {
+            low += POST;
+            pencil.outline(Pen.OUTLINE, Fill.LIGHT, post(spot(from), spot(to), low));
+        }
+        Spot below = Spot.of(at.x(), Math.max(at.y(), low));
         arrow(below.shifted(0, 9), below.shifted(0, 1), Pen.PENCIL);
         pencil.text(below.shifted(0, 12.4), words(new Force(reaction.upN())), Lettering.DIMENSION, Align.CENTRE);
+    }
+
+    /** The top of it. */
+    private static List<Spot> post(Spot from, Spot to, double low) {
+        return List.of(from, to, Spot.of(to.x(), low), Spot.of(from.x(), low));
     }
 
     private String words(Force force) {

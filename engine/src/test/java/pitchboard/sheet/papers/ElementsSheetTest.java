@@ -4,13 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import pitchboard.Rebuilt;
 import pitchboard.StairFixtures;
 import pitchboard.brief.Paper;
+import pitchboard.brief.Support;
 import pitchboard.brief.Title;
 import pitchboard.carry.SecondLook;
 import pitchboard.carry.elements.ByElements;
+import pitchboard.measure.Length;
 import pitchboard.rules.Rulebook;
 import pitchboard.rules.books.Books;
 import pitchboard.sheet.Mark;
@@ -64,6 +68,43 @@ final class ElementsSheetTest {
                     .as(stair)
                     .isEmpty();
         }
+    }
+
+    private static Stair onPosts(String words, Length at) {
+        Stair stair = StairFixtures.stair(words);
+        Support post = new Support(at, Length.inches(3, 1, 2), Length.inches(3, 1, 2), Optional.empty());
+        return new Stair(stair.site(), Rebuilt.with(stair.brief(), "support", Optional.of(post)), stair.flight());
+    }
+
+    @Test
+    void on_posts_nothing_leaves_the_border_and_no_text_lies_on_another() {
+        for (int inches : List.of(45, 80)) {
+            Sheet sheet = sheet(onPosts("risers 14; total rise 105 in", Length.inches(inches)));
+            assertThat(SheetInspection.complaints(sheet)).as("at " + inches).isEmpty();
+        }
+    }
+
+    /** Each with a number of pounds below its arrow, and the post as what it is. */
+    @Test
+    void on_posts_three_reactions_and_the_post_are_drawn() {
+        Sheet sheet = sheet(onPosts("risers 14; total rise 105 in", Length.inches(62)));
+        assertThat(texts(sheet)).filteredOn(text -> text.matches("[0-9.]+ lb")).hasSize(3);
+        assertThat(String.join(" ", texts(sheet)))
+                .contains("runs on over the posts")
+                .contains("The compact rule says nothing of it");
+        long posts = sheet.marks().stream()
+                .filter(mark -> mark instanceof Mark.Shape shape
+                        && shape.fill().isPresent()
+                        && shape.spots().size() == 4
+                        && isOfAPost(shape.spots()))
+                .count();
+        assertThat(posts).isEqualTo(1);
+    }
+
+    private static boolean isOfAPost(List<Spot> spots) {
+        return Math.abs(spots.get(2).y() - spots.get(3).y()) < 1e-9
+                && Math.abs(spots.get(0).x() - spots.get(3).x()) < 1e-9
+                && spots.get(0).y() > spots.get(1).y();
     }
 
     @Test

@@ -1,5 +1,6 @@
 package pitchboard.strength.elements.throat;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -23,6 +24,8 @@ public record SlopedBeam(
     private static final double SHEAR_FORM = 1.2;
 
     private static final int STATIONS = 1000;
+    /** A post lifts as if at one place. */
+    private static final double POST_MM = 1e-3;
 
     /** A force of {@code downN} spread evenly over a level stretch that has some length. */
     public record Patch(double fromMm, double toMm, double downN) {
@@ -51,6 +54,30 @@ public record SlopedBeam(
 
     public SlopedBeam withDepth(double newDepthMm) {
         return new SlopedBeam(spanMm, cos, newDepthMm, thicknessMm, alongMpa, shearMpa, loads);
+    }
+
+    /**
+     * The same beam where it runs on over a post: the post is a load that lifts, just so much that the beam neither sinks
+     * nor rises there by bending alone. Under an even load that is the equation of three moments.
+     *
+     * @param atMm level, between the supports
+     */
+    public SlopedBeam over(double atMm) {
+        if (!(atMm > 0 && atMm < spanMm)) {
+            throw new IllegalArgumentException("a post stands between the supports, not at " + atMm);
+        }
+        double lift = fallAt(atMm) / with(List.of(post(atMm, -1))).fallAt(atMm);
+        List<Patch> all = new ArrayList<>(loads);
+        all.add(post(atMm, lift));
+        return with(all);
+    }
+
+    private static Patch post(double atMm, double liftN) {
+        return new Patch(atMm - POST_MM / 2, atMm + POST_MM / 2, -liftN);
+    }
+
+    private SlopedBeam with(List<Patch> others) {
+        return new SlopedBeam(spanMm, cos, depthMm, thicknessMm, alongMpa, shearMpa, others);
     }
 
     /** Upward force of the lower support, in N. */
@@ -102,13 +129,29 @@ public record SlopedBeam(
         return largestFall(SHEAR_FORM * cos / (shearMpa * thicknessMm * depthMm));
     }
 
+    private double largestFall(double perShear) {
+        double most = 0;
+        for (double each : falls(perShear)) {
+            most = Math.max(most, each);
+        }
+        return most;
+    }
+
+    /** From bending alone, between two stations in a straight line. */
+    private double fallAt(double x) {
+        double[] falls = falls(0);
+        double place = x / spanMm * STATIONS;
+        int before = Math.min(STATIONS - 1, (int) place);
+        return falls[before] + (place - before) * (falls[before + 1] - falls[before]);
+    }
+
     /**
      * Integrates {@code w'' = -M / (E I cos)} and {@code w' = k V cos / (G A)} over the level distance and turns the result
      * until both ends stay where they are.
      *
      * @param perShear what a unit of plumb shear adds to the slope
      */
-    private double largestFall(double perShear) {
+    private double[] falls(double perShear) {
         double inertia = thicknessMm * depthMm * depthMm * depthMm / 12;
         double perMoment = 1 / (alongMpa * inertia * cos);
         double step = spanMm / STATIONS;
@@ -120,10 +163,10 @@ public record SlopedBeam(
             fall[i + 1] = fall[i] + step * (turned - bend / 2 + perShear * plumbShear(middle));
             turned -= bend;
         }
-        double most = 0;
+        double atEnd = fall[STATIONS];
         for (int i = 0; i <= STATIONS; i++) {
-            most = Math.max(most, fall[i] - fall[STATIONS] * i / STATIONS);
+            fall[i] -= atEnd * i / STATIONS;
         }
-        return most;
+        return fall;
     }
 }
