@@ -21,7 +21,7 @@ import pitchboard.buying.search.Planner;
  */
 public final class CuttingRuns {
     private static final int RUNS = 5;
-    private static final List<String> SOLVERS = List.of("CP-SAT", "CBC", "HIGHS");
+    private static final List<String> SOLVERS = List.of("CP-SAT", "CBC");
 
     private final double limit;
 
@@ -57,7 +57,7 @@ public final class CuttingRuns {
         Map<String, List<Double>> ratios = new LinkedHashMap<>();
         SOLVERS.forEach(solver -> ratios.put(solver, new ArrayList<>()));
         problems.forEach((each, problem) -> times.add(line(each, problem, ratios)));
-        System.out.printf(Locale.ROOT, "%s: ours, ms, %s%n", name, Spread.of(times));
+        System.out.printf(Locale.ROOT, "%s: ours, %s%n", name, Spread.of(times));
         if (limit > 0) {
             ratios.forEach((solver, proved) -> System.out.printf(
                     Locale.ROOT,
@@ -66,7 +66,7 @@ public final class CuttingRuns {
                     solver,
                     proved.size(),
                     problems.size(),
-                    proved.isEmpty() ? "" : ", times ours " + Spread.of(proved)));
+                    proved.isEmpty() ? "" : ", times ours: " + Spread.of(proved).plain()));
         }
     }
 

@@ -96,7 +96,7 @@ final class OtherSolver {
     }
 
     /**
-     * @param name of a mixed-integer solver, such as CBC, SCIP or HIGHS
+     * @param name of a mixed-integer solver, such as CBC or SCIP
      * @param limit in seconds by the clock
      */
     static Result mixedInteger(String name, CutProblem problem, double limit) {
