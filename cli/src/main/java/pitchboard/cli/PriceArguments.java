@@ -6,6 +6,7 @@ import picocli.CommandLine.Option;
 import pitchboard.app.OpenedRates;
 import pitchboard.app.OpenedYard;
 import pitchboard.job.Ways;
+import pitchboard.money.Currency;
 import pitchboard.money.Day;
 import pitchboard.store.FileTrouble;
 
@@ -34,13 +35,13 @@ final class PriceArguments {
 
     /** Opens both files; what cannot be understood is told, all of it, and nothing comes back. */
     Optional<Ways.Prices> open(Desk desk) throws FileTrouble {
-        Optional<Day> on = Day.find(day);
-        if (on.isEmpty()) {
-            desk.say("--on: found `" + day + "`, expected a day written as year-month-day, such as 2027-05-14");
-        }
+        Optional<Day> on = day(desk);
         Optional<OpenedYard.Understood> list = desk.openYard(yard);
         Optional<OpenedRates.Understood> own = desk.openRates(rates);
-        if (on.isEmpty() || list.isEmpty() || own.isEmpty() || differ(desk, list.get(), own.get())) {
+        if (on.isEmpty()
+                || list.isEmpty()
+                || own.isEmpty()
+                || differ(desk, own.get(), list.get().yard().currency())) {
             return Optional.empty();
         }
         return Optional.of(new Ways.Prices(
@@ -51,11 +52,20 @@ final class PriceArguments {
                 on.get()));
     }
 
-    private boolean differ(Desk desk, OpenedYard.Understood list, OpenedRates.Understood own) {
-        String mine = own.rates().currency().code();
-        String theirs = list.yard().currency().code();
-        if (!own.rates().currency().equals(list.yard().currency())) {
-            desk.say(rates + ": amounts in " + mine + ", but the price list " + yard + " is in " + theirs
+    /** The day that was asked for; what is no day is told. */
+    Optional<Day> day(Desk desk) {
+        Optional<Day> on = Day.find(day);
+        if (on.isEmpty()) {
+            desk.say("--on: found `" + day + "`, expected a day written as year-month-day, such as 2027-05-14");
+        }
+        return on;
+    }
+
+    /** Whether rates and price list are in two currencies, which is told. */
+    boolean differ(Desk desk, OpenedRates.Understood own, Currency theirs) {
+        Currency mine = own.rates().currency();
+        if (!mine.equals(theirs)) {
+            desk.say(rates + ": amounts in " + mine.code() + ", but the price list " + yard + " is in " + theirs.code()
                     + "; write both in one currency");
             return true;
         }

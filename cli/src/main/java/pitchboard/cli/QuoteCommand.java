@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,18 +39,8 @@ final class QuoteCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "job files; they are costed together")
     private List<Path> files;
 
-    @Option(names = "--yard", required = true, paramLabel = "LIST", description = "the price list, with the rack")
-    private Path yard;
-
-    @Option(names = "--rates", required = true, paramLabel = "RATES", description = "the crew's rates")
-    private Path rates;
-
-    @Option(
-            names = "--on",
-            required = true,
-            paramLabel = "DAY",
-            description = "the day of the quote, as in 2027-05-14; the program never looks at a clock")
-    private String day;
+    @Mixin
+    private PriceArguments prices;
 
     @Option(names = "--to", paramLabel = "DIR", description = "a folder for cost sheet, quote and a list as CSV")
     private Optional<Path> folder = Optional.empty();
@@ -60,12 +51,9 @@ final class QuoteCommand implements Callable<Integer> {
     @Override
     public Integer call() throws FileTrouble {
         Desk desk = new Desk(spec.commandLine().getOut(), spec.commandLine().getErr());
-        Optional<Day> on = Day.find(day);
-        if (on.isEmpty()) {
-            desk.say("--on: found `" + day + "`, expected a day written as year-month-day, such as 2027-05-14");
-        }
-        Optional<OpenedRates.Understood> opened = desk.openRates(rates);
-        Together together = Together.of(desk, files, yard);
+        Optional<Day> on = prices.day(desk);
+        Optional<OpenedRates.Understood> opened = desk.openRates(prices.rates());
+        Together together = Together.of(desk, files, prices.yard());
         if (on.isEmpty() || opened.isEmpty()) {
             return ExitCode.NOT_UNDERSTOOD;
         }
@@ -75,11 +63,7 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private int quote(Desk desk, Purchase purchase, OpenedRates.Understood opened, Day on) throws FileTrouble {
-        String own = opened.rates().currency().code();
-        String yards = purchase.list().yard().currency().code();
-        if (!own.equals(yards)) {
-            desk.say(rates + ": amounts in " + own + ", but the price list " + yard + " is in " + yards
-                    + "; write both in one currency");
+        if (prices.differ(desk, opened, purchase.list().yard().currency())) {
             return ExitCode.NOT_UNDERSTOOD;
         }
         Quotation quotation = Quotation.of(purchase, opened.rates(), opened.text(), on);

@@ -45,10 +45,10 @@ record ElevationNotes(Subject subject, View view, Pencil pencil) {
         });
     }
 
+    /** Short, so that it ends before the line of the header; the order of work says what the distance counts from. */
     private String supportWords() {
         Length at = stair().brief().support().orElseThrow().at();
-        return "**SP** " + stair().brief().stringers().count() + " posts, " + subject.size(at)
-                + " from the first riser cut";
+        return "**SP** " + stair().brief().stringers().count() + " posts at " + subject.size(at);
     }
 
     private String name(PartId id) {
